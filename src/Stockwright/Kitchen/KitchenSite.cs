@@ -1,0 +1,28 @@
+using UnitsNet;
+
+namespace Stockwright.Kitchen;
+
+/// <summary>Where the kitchen stands: air, room and tap.</summary>
+public sealed record KitchenSite
+{
+    /// <summary>Altitude above sea level, -400 to 5000 m; used when no pressure was measured.</summary>
+    public Length Altitude { get; init; } = Length.Zero;
+
+    /// <summary>Air pressure read on a barometer at the kitchen (not reduced to sea level); overrides the altitude.</summary>
+    public Pressure? MeasuredPressure { get; init; }
+
+    /// <summary>Room temperature.</summary>
+    public Temperature Room { get; init; } = Temperature.FromDegreesCelsius(22);
+
+    /// <summary>Relative humidity of the room.</summary>
+    public Ratio Humidity { get; init; } = Ratio.FromDecimalFractions(0.5);
+
+    /// <summary>Cold tap temperature.</summary>
+    public Temperature TapWater { get; init; } = Temperature.FromDegreesCelsius(15);
+
+    /// <summary>
+    /// This kitchen's own film factor, from a weighed pot: measured water loss over the clean-water figure.
+    /// Null to use the default with its wide band.
+    /// </summary>
+    public double? OwnFilmFactor { get; init; }
+}
