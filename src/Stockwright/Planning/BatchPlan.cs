@@ -1,0 +1,64 @@
+using Stockwright.Evidence;
+using Stockwright.Simmering;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>What should happen: the whole answer to a <see cref="PlanRequest"/>. Amounts and volumes are for one round in the pot.</summary>
+public sealed record BatchPlan
+{
+    /// <summary>What was asked.</summary>
+    public required PlanRequest Request { get; init; }
+
+    /// <summary>Strained, defatted stock from one round, measured cold (20 C).</summary>
+    public required Band<Volume> Yield { get; init; }
+
+    /// <summary>Does it fit, and how high it stands.</summary>
+    public required FitReport Fit { get; init; }
+
+    /// <summary>What goes in, for one round.</summary>
+    public required IReadOnlyList<AmountLine> Amounts { get; init; }
+
+    /// <summary>Roasting, or null.</summary>
+    public RoastPlan? Roast { get; init; }
+
+    /// <summary>Blanching, or null.</summary>
+    public BlanchPlan? Blanch { get; init; }
+
+    /// <summary>Getting to the first simmer.</summary>
+    public required HeatUp HeatUp { get; init; }
+
+    /// <summary>The pot over time, with its checks.</summary>
+    public required SimmerForecast Simmer { get; init; }
+
+    /// <summary>Every litre in and out.</summary>
+    public required WaterLedger Ledger { get; init; }
+
+    /// <summary>Boiling here, and whether the asked simmer can be reached.</summary>
+    public required BoilingReport Boiling { get; init; }
+
+    /// <summary>Every step, in order, with the moment it starts.</summary>
+    public required Timeline Timeline { get; init; }
+
+    /// <summary>Things the cook should know first.</summary>
+    public required IReadOnlyList<PlanNotice> Notices { get; init; }
+
+    /// <summary>The numbers this plan leans on.</summary>
+    public required IReadOnlyList<Assumption> Assumptions { get; init; }
+}
+
+/// <summary>How urgent a notice is.</summary>
+public enum NoticeLevel
+{
+    /// <summary>Good to know.</summary>
+    Hint,
+
+    /// <summary>Read before you start.</summary>
+    Warning,
+}
+
+/// <summary>A sentence for the top of the plan.</summary>
+/// <param name="Level">How urgent.</param>
+/// <param name="Code">Stable machine name, for instance <c>does-not-fit</c>.</param>
+/// <param name="Message">Plain sentence; quantities inside are written in metric with US beside, as the core does not know the reader's choice.</param>
+public sealed record PlanNotice(NoticeLevel Level, string Code, string Message);

@@ -1,0 +1,90 @@
+using Stockwright.Kitchen;
+using Stockwright.Larder;
+using Stockwright.Recipes;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>What is kept in the pot while it simmers.</summary>
+public enum TopUpRule
+{
+    /// <summary>Let the level fall; add water only to keep the solids covered.</summary>
+    KeepCovered,
+
+    /// <summary>Bring the level back to the line at every check.</summary>
+    KeepToLine,
+
+    /// <summary>Add nothing.</summary>
+    None,
+}
+
+/// <summary>What is done about a simmer that runs through the night.</summary>
+public enum NightPlan
+{
+    /// <summary>Get up for the checks.</summary>
+    GetUp,
+
+    /// <summary>Lid on, into a low oven or a slow appliance, from bedtime to waking; no checks and hardly any loss.</summary>
+    OvenHold,
+
+    /// <summary>Take it off, strain and cool at bedtime; go on in the morning.</summary>
+    StopAndCool,
+}
+
+/// <summary>Everything the planner needs for one batch. All parts are resolved; nothing is looked up.</summary>
+public sealed record PlanRequest
+{
+    /// <summary>Shortest and longest simmer accepted.</summary>
+    public static readonly (TimeSpan Least, TimeSpan Most) SimmerTimeRange = (TimeSpan.FromMinutes(1), TimeSpan.FromHours(72));
+
+    /// <summary>Shortest and longest time between checks accepted.</summary>
+    public static readonly (TimeSpan Least, TimeSpan Most) CheckIntervalRange = (TimeSpan.FromMinutes(20), TimeSpan.FromHours(6));
+
+    /// <summary>The standing instruction.</summary>
+    public required StockRecipe Recipe { get; init; }
+
+    /// <summary>Make-up of the ingredients.</summary>
+    public required LarderTable Larder { get; init; }
+
+    /// <summary>The pot.</summary>
+    public required Pot Pot { get; init; }
+
+    /// <summary>The burner or plate.</summary>
+    public required Hob Hob { get; init; }
+
+    /// <summary>How the lid sits during the simmer; during heat-up it is off, so that the scum can be lifted.</summary>
+    public required LidPosition Lid { get; init; }
+
+    /// <summary>Air, room and tap.</summary>
+    public required KitchenSite Site { get; init; }
+
+    /// <summary>The oven, or null when there is none.</summary>
+    public Oven? Oven { get; init; }
+
+    /// <summary>Trays for roasting.</summary>
+    public IReadOnlyList<Tray> Trays { get; init; } = [];
+
+    /// <summary>Other pots of the kitchen, to say which would hold the batch when this one does not.</summary>
+    public IReadOnlyList<Pot> OtherPots { get; init; } = [];
+
+    /// <summary>How much.</summary>
+    public required PlanGoal Goal { get; init; }
+
+    /// <summary>When.</summary>
+    public required PlanSchedule Schedule { get; init; }
+
+    /// <summary>Simmer temperature asked for; null for the recipe's.</summary>
+    public Temperature? SimmerTemperature { get; init; }
+
+    /// <summary>Simmer time asked for; null for the recipe's.</summary>
+    public TimeSpan? SimmerTime { get; init; }
+
+    /// <summary>Time between checks once the first hour's skimming is over.</summary>
+    public TimeSpan CheckInterval { get; init; } = TimeSpan.FromHours(1);
+
+    /// <summary>What is kept in the pot.</summary>
+    public TopUpRule TopUp { get; init; } = TopUpRule.KeepCovered;
+
+    /// <summary>Lines of the recipe left out, by ingredient.</summary>
+    public IReadOnlySet<string> LeftOut { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+}
