@@ -6,7 +6,6 @@ namespace Stockwright.Physics;
 public static class BoilingPoint
 {
     private const double GasConstant = 8.31446261815324;
-    private const double WaterKilogramsPerMole = 0.018015268;
 
     /// <summary>Boiling point of water under an air pressure (P.2, IAPWS R7-97(2012) region 4).</summary>
     /// <param name="air">10 kPa to 1 MPa: any kitchen and any pressure cooker.</param>
@@ -28,7 +27,7 @@ public static class BoilingPoint
         double molesPerKilogram = PhysicsRange.Within(solute.MolesPerKilogram, 0, 2, "mol/kg", "The dissolved amount", nameof(solute));
         PhysicsRange.Within(particlesPerMole, 0, 5, "particles", "The number of particles a mole splits into", nameof(particlesPerMole));
         double kelvins = PhysicsRange.Kelvins(boilingPoint, 313.15, 453.15, "The boiling point", nameof(boilingPoint));
-        double constant = GasConstant * kelvins * kelvins * WaterKilogramsPerMole / SaturatedWater.LatentHeatJoulesPerKilogram(kelvins);
+        double constant = GasConstant * kelvins * kelvins / SaturatedWater.LatentHeatJoulesPerKilogram(kelvins);
         return TemperatureDelta.FromKelvins(particlesPerMole * constant * molesPerKilogram);
     }
 }

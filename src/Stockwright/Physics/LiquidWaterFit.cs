@@ -10,7 +10,7 @@ internal static class LiquidWaterFit
     internal const double LatentHeatMaximumErrorJoulesPerKilogram = 530;
 
     /// <summary>Largest error of the density from 0 to 100 °C.</summary>
-    internal const double DensityMaximumErrorKilogramsPerCubicMetre = 0.053;
+    internal const double DensityMaximumErrorKilogramsPerCubicMetre = 0.0536;
 
     /// <summary>P.13.</summary>
     internal static double LatentHeatJoulesPerKilogram(double celsius) =>
