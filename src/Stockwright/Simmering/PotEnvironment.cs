@@ -17,7 +17,7 @@ internal sealed class PotEnvironment
     {
         Pot = pot;
         IsSealed = pot.Kind == PotKind.PressureCooker && lid.Kind == LidKind.On;
-        HobWatts = hob.RatedPower.Watts;
+        HobWatts = (double)hob.RatedPower.Watts;
         AirPascals = airPascals;
         RoomCelsius = site.Room.DegreesCelsius;
         evaporation = new EvaporationTable(RoomCelsius, site.Humidity.DecimalFractions, airPascals);

@@ -107,7 +107,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         double celsius = y[Enthalpy] / capacity;
         double walls = environment.LossWatts(celsius);
         double latent = LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
-        double vapour = VapourRate(celsius);
+        double vapour = y[Contents] > SolidsLoaded ? VapourRate(celsius) : 0;
         double available = InOven ? double.MaxValue : FullHeat;
         double heat = Mode switch
         {

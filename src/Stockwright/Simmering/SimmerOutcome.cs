@@ -15,7 +15,7 @@ internal sealed class SimmerOutcome
 
     public List<CheckOutcome> Checks { get; } = [];
 
-    public List<(double AtSeconds, PotActionKind Kind)> Actions { get; } = [];
+    public List<(double AtSeconds, PotAction Action)> Actions { get; } = [];
 
     public double PeakMetres { get; set; }
 

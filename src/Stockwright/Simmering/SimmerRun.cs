@@ -83,7 +83,7 @@ internal sealed class SimmerRun
         {
             PotAction action = stage.Actions[i];
             AdvanceTo(origin + action.AtSeconds);
-            pot.Outcome.Actions.Add((now, action.Kind));
+            pot.Outcome.Actions.Add((now, action));
             double before = now;
             Do(action, NextCheck(stage, i) - action.AtSeconds);
             origin += now - before;

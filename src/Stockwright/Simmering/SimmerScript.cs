@@ -27,7 +27,8 @@ internal enum PotActionKind
 /// <param name="Kind">What is done.</param>
 /// <param name="Solids">With <see cref="PotActionKind.Add"/>: what goes in.</param>
 /// <param name="PauseSeconds">With <see cref="PotActionKind.Pause"/>: how long it stands cold.</param>
-internal sealed record PotAction(double AtSeconds, PotActionKind Kind, IReadOnlyList<SolidCharge>? Solids = null, double PauseSeconds = 0);
+/// <param name="Label">With <see cref="PotActionKind.Add"/>: names of what goes in.</param>
+internal sealed record PotAction(double AtSeconds, PotActionKind Kind, IReadOnlyList<SolidCharge>? Solids = null, double PauseSeconds = 0, string Label = "");
 
 /// <summary>One stage: bring to a temperature, keep it for a time, do things on the way.</summary>
 /// <param name="SetCelsius">Temperature to hold.</param>
