@@ -54,7 +54,7 @@ internal sealed class BatchLoad
     public static BatchLoad PerLitre(PlanRequest request)
     {
         List<(RecipeLine Line, double Kilograms)> lines = [];
-        IReadOnlyList<RecipeLine> recipeLines = [.. request.Recipe.Lines.Where(line => !request.LeftOut.Contains(line.IngredientId))];
+        IReadOnlyList<RecipeLine> recipeLines = [.. request.Recipe.Lines.Where(request.Takes)];
         if (request.Goal is PlanGoal.UseBones goal)
         {
             RecipeLine model = recipeLines.First(line => line.Role == LineRole.Bones);
@@ -75,7 +75,8 @@ internal sealed class BatchLoad
 
     /// <summary>Litres of strained stock that bones at hand make at the recipe's strength.</summary>
     public static double Litres(PlanRequest request, PlanGoal.UseBones goal) =>
-        goal.Bones.Sum(bones => bones.Mass.Kilograms) / request.Recipe.BonesKilogramsPerLitre;
+        goal.Bones.Sum(bones => bones.Mass.Kilograms)
+        / request.Recipe.Lines.Where(line => line.Role == LineRole.Bones && request.Takes(line)).Sum(line => line.PerLitre.Value.Kilograms);
 
     public BatchLoad Scaled(double factor) => new([.. Items.Select(item => item with
     {

@@ -75,4 +75,10 @@ public sealed record PlanRequest
 
     /// <summary>Lines of the recipe left out, by ingredient.</summary>
     public IReadOnlySet<string> LeftOut { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>Optional lines of the recipe taken in, by ingredient; the others stay out.</summary>
+    public IReadOnlySet<string> WithOptional { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>True when a line of the recipe goes in.</summary>
+    public bool Takes(RecipeLine line) => line.IsOptional ? WithOptional.Contains(line.IngredientId) : !LeftOut.Contains(line.IngredientId);
 }

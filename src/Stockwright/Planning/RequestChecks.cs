@@ -99,7 +99,7 @@ internal static class RequestChecks
             problems.Add(new("recipe", $"This recipe cannot be planned yet ({field}): {message}"));
         }
 
-        if (problems.Count == 0 && !request.Recipe.Lines.Any(line => line.Role == LineRole.Bones && !request.LeftOut.Contains(line.IngredientId)))
+        if (problems.Count == 0 && !request.Recipe.Lines.Any(line => line.Role == LineRole.Bones && request.Takes(line)))
         {
             problems.Add(new("recipe", "Nothing is left to make stock from: keep at least one of the bones or main ingredients."));
         }

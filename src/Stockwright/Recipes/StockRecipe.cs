@@ -102,7 +102,4 @@ public sealed record StockRecipe
 
     /// <summary>Name of the recipe this one was copied from; null for a standing recipe.</summary>
     public string? CopiedFrom { get; init; }
-
-    /// <summary>Bones of all cuts per litre of strained stock, kilograms; optional lines included.</summary>
-    internal double BonesKilogramsPerLitre => Lines.Where(line => line.Role == LineRole.Bones).Sum(line => line.PerLitre.Value.Kilograms);
 }

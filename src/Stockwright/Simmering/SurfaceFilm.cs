@@ -17,9 +17,9 @@ public static class SurfaceFilm
 
     /// <summary>The default with its range.</summary>
     public static Stated<double> Default { get; } = new(
-        0.19,
-        0.09,
-        0.40,
+        0.16,
+        0.08,
+        0.32,
         Provenance.Estimate,
         "set so that the school ratio closes (6 qt of water over 8 lb of bones gives 4 qt); the range spans simmers of 3.5 to 9 h");
 
