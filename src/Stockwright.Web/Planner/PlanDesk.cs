@@ -21,6 +21,12 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Tim
         }
 
         PlanResult answer = planBatch(result.Request);
-        return new PlanView(result, answer.Plan, answer.Problems, book, now);
+        return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now);
     }
+
+    /// <summary>The planner names weights of bones in kilograms; the form of a reader of US measures has them in pounds.</summary>
+    private static InputProblem AtTheField(InputProblem problem, UnitSystem units) =>
+        PlanFields.TryReadBonesName(problem.Field, out int row, out string? part) && part is "kg"
+            ? problem with { Field = PlanFields.BonesMassField(row, units) }
+            : problem;
 }
