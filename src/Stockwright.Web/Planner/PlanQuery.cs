@@ -1,6 +1,7 @@
 using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Stockwright.Recipes;
+using Stockwright.Simmering;
 using Stockwright.Web.Forms;
 using Stockwright.Web.Shell;
 using UnitsNet;
