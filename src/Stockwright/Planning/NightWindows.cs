@@ -3,6 +3,9 @@ namespace Stockwright.Planning;
 /// <summary>Finds the stretches of the simmer the cook sleeps through.</summary>
 internal static class NightWindows
 {
+    /// <summary>The pot is put away this long before bed, so that nothing is left for the night.</summary>
+    private static readonly TimeSpan BeforeBed = TimeSpan.FromMinutes(15);
+
     /// <summary>Windows on the simmer's clock.</summary>
     /// <param name="schedule">When the cook sleeps, and what is done then.</param>
     /// <param name="simmerStart">Moment the main simmer begins.</param>
@@ -20,7 +23,13 @@ internal static class NightWindows
         TimeSpan clock = TimeSpan.Zero;
         while (clock < simmer)
         {
-            DateTimeOffset bed = schedule.IsAwake(wall) ? Next(schedule, wall, schedule.SleepsAt) : wall;
+            DateTimeOffset bed = wall;
+            if (schedule.IsAwake(wall))
+            {
+                DateTimeOffset handsFree = Next(schedule, wall, schedule.SleepsAt) - BeforeBed;
+                bed = handsFree > wall ? handsFree : wall;
+            }
+
             clock += bed - wall;
             if (clock >= simmer - TimeSpan.FromMinutes(20))
             {

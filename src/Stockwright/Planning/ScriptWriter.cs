@@ -59,7 +59,7 @@ internal sealed class ScriptWriter
         {
             SimmerStage stage = request.Recipe.Stages[i];
             bool main = i == mainStage;
-            double seconds = main ? mainSeconds : stage.Time.TotalSeconds;
+            double seconds = main ? MainSeconds(nights ?? []) : stage.Time.TotalSeconds;
             stages.Add(new StageScript(
                 main ? targetCelsius : stage.Target.DegreesCelsius,
                 seconds,
@@ -82,6 +82,11 @@ internal sealed class ScriptWriter
             LiquorExchange.Skimmed.Value.DecimalFractions / skims,
             LiquorExchange.Retained.Value.DecimalFractions);
     }
+
+    /// <summary>Time of the main stage; a pot in the oven overnight stays there until the cook is up.</summary>
+    private double MainSeconds(IReadOnlyList<NightWindow> nights) => nights.Count > 0 && nights[^1] is { Night: NightPlan.OvenHold } last
+        ? Math.Max(mainSeconds, last.FromSeconds + last.Seconds)
+        : mainSeconds;
 
     /// <summary>When a line goes in, on the simmer's clock of its stage, seconds.</summary>
     public static double JoinSeconds(RecipeLine line, double stageSeconds) => line.Joins switch
@@ -111,8 +116,11 @@ internal sealed class ScriptWriter
         return [.. actions.OrderBy(action => action.AtSeconds).ThenBy(action => action.Kind)];
     }
 
+    /// <summary>The name without its kind: "thyme, dried" is thyme once it is on the scale.</summary>
+    private static string PlainName(Larder.Ingredient ingredient) => ingredient.Name.Split(',')[0].ToLowerInvariant();
+
     private static string Names(IEnumerable<LoadItem> items) =>
-        string.Join(", ", items.OrderByDescending(item => item.RawKilograms).Select(item => item.Ingredient.Name.ToLowerInvariant()));
+        string.Join(", ", items.OrderByDescending(item => item.RawKilograms).Select(item => PlainName(item.Ingredient)));
 
     private int StageOf(RecipeLine line) => line.Joins == JoinMoment.WithStage ? line.Stage : mainStage;
 
@@ -147,13 +155,13 @@ internal sealed class ScriptWriter
 
         if (night.Night == NightPlan.OvenHold)
         {
-            // Nobody comes by: no checks and no skimming; what was to go in goes in before bed or after waking.
+            // Nobody comes by: no checks and no skimming; what was to go in goes in after waking, or before bed when that is too late.
             actions.RemoveAll(action => action.Kind is PotActionKind.Check or PotActionKind.Skim && Within(action, night, until));
             for (int i = 0; i < actions.Count; i++)
             {
                 if (actions[i].Kind == PotActionKind.Add && Within(actions[i], night, until))
                 {
-                    actions[i] = actions[i] with { AtSeconds = until };
+                    actions[i] = actions[i] with { AtSeconds = until <= seconds - (30 * 60) ? until : night.FromSeconds };
                 }
             }
 

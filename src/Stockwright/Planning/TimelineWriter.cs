@@ -166,7 +166,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
                 builder.At(at, StepKind.NightHold, "Lid on, into a low oven or slow appliance", "About 95 °C (200 °F). No checks until morning.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.NightHold, Cautions.Straining);
                 break;
             case PotActionKind.HoldEnds:
-                builder.At(at, StepKind.NightHold, "Back on the hob", "Lid as before.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.Straining);
+                builder.At(at, StepKind.NightHold, "Out of the oven", "Check the level. If time is left, back on the hob with the lid as before.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.Straining);
                 break;
             case PotActionKind.Pause:
                 builder.At(at, StepKind.NightHold, "Stop for the night: strain, cool fast, keep cold", "In the morning everything goes back and comes up to the simmer again.", TimeSpan.FromSeconds(action.PauseSeconds), TimeSpan.FromMinutes(40), null, Cautions.StopAndCool, Cautions.Cooling);
