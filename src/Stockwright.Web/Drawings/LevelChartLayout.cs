@@ -3,7 +3,6 @@ using Stockwright.Measures;
 using Stockwright.Planning;
 using Stockwright.Simmering;
 using UnitsNet;
-using UnitSystem = Stockwright.Measures.UnitSystem;
 
 namespace Stockwright.Web.Drawings;
 

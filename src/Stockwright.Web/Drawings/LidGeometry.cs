@@ -1,7 +1,6 @@
 using Stockwright.Kitchen;
 using Stockwright.Measures;
 using UnitsNet;
-using UnitSystem = Stockwright.Measures.UnitSystem;
 
 namespace Stockwright.Web.Drawings;
 

@@ -2,7 +2,6 @@ using Stockwright.Kitchen;
 using Stockwright.Measures;
 using Stockwright.Planning;
 using UnitsNet;
-using UnitSystem = Stockwright.Measures.UnitSystem;
 
 namespace Stockwright.Web.Drawings;
 
