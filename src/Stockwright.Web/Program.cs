@@ -1,4 +1,62 @@
-var builder = WebApplication.CreateBuilder(args);
-var app = builder.Build();
-app.MapGet("/", () => "Stockwright");
-app.Run();
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Stockwright.Planning;
+using Stockwright.Web.Pages;
+using Stockwright.Web.Planner;
+using Stockwright.Web.Shell;
+
+WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
+
+// Started with a bare `dotnet run` there is no launch profile, so neither an address nor the
+// development-only asset manifest would be set.
+builder.WebHost.UseStaticWebAssets();
+builder.WebHost.ConfigureKestrel(server => server.AddServerHeader = false);
+if (string.IsNullOrWhiteSpace(builder.Configuration["urls"]) && string.IsNullOrWhiteSpace(builder.Configuration["http_ports"]))
+{
+    builder.WebHost.UseUrls("http://localhost:5140");
+}
+
+builder.Logging.AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
+builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+
+StockwrightOptions options = StockwrightOptions.From(builder.Configuration);
+builder.Services.AddSingleton(options);
+builder.Services.AddSingleton(TimeProvider.System);
+
+// Keys live with the data, so that a form opened before a restart can still be sent after it.
+builder.Services.AddDataProtection()
+    .SetApplicationName("Stockwright")
+    .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.DataFolder, "keys")));
+
+builder.Services.AddRazorComponents();
+builder.Services.AddHttpContextAccessor();
+builder.Services.AddReaderUnits();
+builder.Services.AddProblemDetails();
+builder.Services.AddOpenApi();
+builder.Services.AddSingleton<IKitchenSource, DemoKitchenSource>();
+builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
+
+WebApplication app = builder.Build();
+
+app.UseSecurityHeaders();
+app.UseFriendlyErrors();
+app.UseAntiforgery();
+app.MapStaticAssets();
+app.MapOpenApi();
+app.MapUnitsSwitch();
+app.MapGet("/", () => Results.LocalRedirect("/plan"));
+app.MapRazorComponents<App>();
+
+app.Lifetime.ApplicationStarted.Register(() =>
+{
+    IServerAddressesFeature? addresses = app.Services
+        .GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>()
+        .Features.Get<IServerAddressesFeature>();
+    foreach (string address in addresses?.Addresses ?? [])
+    {
+        Console.WriteLine($"Stockwright is ready at {address}");
+    }
+});
+
+await app.RunAsync();

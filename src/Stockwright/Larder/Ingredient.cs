@@ -4,10 +4,14 @@ using UnitsNet;
 namespace Stockwright.Larder;
 
 /// <summary>How a cook counts an ingredient: "a medium onion", "a stalk", "a carcass".</summary>
-/// <param name="Name">Singular name of the piece, for instance <c>medium</c> or <c>stalk</c>.</param>
+/// <param name="Name">Singular name of the piece, for instance <c>medium onion</c> or <c>stalk</c>.</param>
 /// <param name="Mass">Mass of one piece, with range and source.</param>
 /// <param name="IsTrimmed">True when the mass is that of the edible part, after peeling; false when as bought.</param>
-public sealed record Piece(string Name, Stated<Mass> Mass, bool IsTrimmed);
+public sealed record Piece(string Name, Stated<Mass> Mass, bool IsTrimmed)
+{
+    /// <summary>Name for more than one, for instance <c>medium onions</c> or <c>leaves</c>.</summary>
+    public string Plural { get; init; } = Name + "s";
+}
 
 /// <summary>One row of the larder: make-up, densities, pieces and allergens of an ingredient as it goes in the pot.</summary>
 public sealed record Ingredient
@@ -51,7 +55,10 @@ public sealed record Ingredient
     /// <summary>Share of the bought mass that is peeled or trimmed away; null when all of it is used.</summary>
     public Stated<Ratio>? Refuse { get; init; }
 
-    /// <summary>Pieces a cook counts in.</summary>
+    /// <summary>Share of the mass that is bone, which goes in the pot; null where unknown or where there is none.</summary>
+    public Stated<Ratio>? BoneShare { get; init; }
+
+    /// <summary>Pieces a cook counts in, the usual one first.</summary>
     public IReadOnlyList<Piece> Pieces { get; init; } = [];
 
     /// <summary>Allergens as the table flags them, for instance <c>celery</c> or <c>fish</c>.</summary>
@@ -67,4 +74,14 @@ public sealed record Ingredient
     public Ratio Carbohydrate => Ratio.FromDecimalFractions(Math.Max(
         0,
         1 - Water.Value.DecimalFractions - Protein.Value.DecimalFractions - Fat.Value.DecimalFractions - Ash.Value.DecimalFractions));
+
+    /// <summary>What to buy for a mass ready for the pot: it is divided by one less the refuse.</summary>
+    /// <param name="trimmed">Mass after peeling and trimming.</param>
+    public Mass AsBought(Mass trimmed) => trimmed / KeptFraction;
+
+    /// <summary>What is left for the pot of a mass as bought.</summary>
+    /// <param name="asBought">Mass before peeling and trimming.</param>
+    public Mass Trimmed(Mass asBought) => asBought * KeptFraction;
+
+    private double KeptFraction => 1 - (Refuse?.Value.DecimalFractions ?? 0);
 }

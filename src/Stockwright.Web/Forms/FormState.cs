@@ -1,0 +1,38 @@
+using Stockwright.Planning;
+
+namespace Stockwright.Web.Forms;
+
+/// <summary>A form on its way back to the cook: what was typed, and what is wrong with it. Cascaded to the field components.</summary>
+/// <param name="Typed">Raw strings as typed.</param>
+/// <param name="Problems">What is wrong, by field.</param>
+public sealed record FormState(TypedForm Typed, IReadOnlyList<InputProblem> Problems)
+{
+    /// <summary>A form nobody has filled in.</summary>
+    public static FormState Empty { get; } = new(TypedForm.Empty, []);
+
+    /// <summary>Problems of one field.</summary>
+    public IEnumerable<InputProblem> At(string field) =>
+        Problems.Where(problem => string.Equals(problem.Field, field, StringComparison.Ordinal));
+
+    /// <summary>True when any of the fields has a problem; a name ending in <c>*</c> stands for all that begin so.</summary>
+    public bool AnyAt(params ReadOnlySpan<string> fields)
+    {
+        foreach (string field in fields)
+        {
+            foreach (InputProblem problem in Problems)
+            {
+                if (field.EndsWith('*')
+                    ? problem.Field.StartsWith(field[..^1], StringComparison.Ordinal)
+                    : string.Equals(problem.Field, field, StringComparison.Ordinal))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Element id of a field, for labels and for the links of the summary.</summary>
+    public static string IdOf(string field) => "f-" + string.Concat(field.Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
+}

@@ -1,0 +1,47 @@
+using Stockwright.Measures;
+using Stockwright.Web.Planner;
+
+namespace Stockwright.Web.Shell;
+
+/// <summary>Remembers the measures in a cookie and goes back to where the reader was.</summary>
+internal static class UnitsSwitch
+{
+    public static void MapUnitsSwitch(this IEndpointRouteBuilder app) =>
+        app.MapGet("/units/{system}", (string system, string? back, HttpContext context) =>
+        {
+            if (ReaderUnits.Read(system) is not { } units)
+            {
+                return Results.NotFound();
+            }
+
+            context.Response.Cookies.Append(ReaderUnits.CookieName, system, new CookieOptions
+            {
+                HttpOnly = true,
+                IsEssential = true,
+                SameSite = SameSiteMode.Lax,
+                Secure = context.Request.IsHttps,
+                MaxAge = TimeSpan.FromDays(400),
+                Path = "/",
+            });
+            context.Response.Headers.CacheControl = "no-store";
+            return Results.LocalRedirect(Back(back, units));
+        }).ExcludeFromDescription();
+
+    /// <summary>Address of the switch as a link.</summary>
+    public static string Link(UnitSystem to, HttpRequest? request)
+    {
+        string here = request is null ? "/" : request.PathBase + request.Path + request.QueryString;
+        return $"/units/{ReaderUnits.Word(to)}?back={Uri.EscapeDataString(here)}";
+    }
+
+    private static string Back(string? back, UnitSystem units)
+    {
+        if (back is not ['/', ..] || back.StartsWith("//", StringComparison.Ordinal) || back.Contains('\\', StringComparison.Ordinal)
+            || back.Any(char.IsControl))
+        {
+            return "/";
+        }
+
+        return PlanLinks.InUnits(back, units);
+    }
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace Stockwright.Larder;
+
+/// <summary>A number of pieces, as a cook says it: three medium onions.</summary>
+/// <param name="Count">How many; above zero.</param>
+/// <param name="Piece">Which piece of the ingredient.</param>
+public sealed record PieceCount(double Count, Piece Piece)
+{
+    /// <summary>A count further than this from the true mass is not worth saying.</summary>
+    private const double WorstRounding = 0.25;
+
+    /// <summary>Above this many a larger piece is looked for: "three heads" rather than "forty cloves".</summary>
+    private const double MostCounted = 20;
+
+    /// <summary>Mass of the pieces, trimmed or as bought just as <see cref="Piece.IsTrimmed"/> says.</summary>
+    public Mass Mass => Piece.Mass.Value * Count;
+
+    /// <summary>Mass ready for the pot, after peeling and trimming.</summary>
+    public Mass TrimmedMass(Ingredient ingredient) => Piece.IsTrimmed ? Mass : ingredient.Trimmed(Mass);
+
+    /// <summary>Mass to buy.</summary>
+    public Mass AsBoughtMass(Ingredient ingredient) => Piece.IsTrimmed ? ingredient.AsBought(Mass) : Mass;
+
+    /// <summary>
+    /// The count a cook would give for a mass: halves below four, whole up to twenty, tens above.
+    /// Null when the ingredient is not counted in pieces, or no piece comes within a quarter of the mass.
+    /// </summary>
+    /// <param name="ingredient">The ingredient.</param>
+    /// <param name="trimmed">Mass ready for the pot.</param>
+    public static PieceCount? Describe(Ingredient ingredient, Mass trimmed)
+    {
+        double grams = trimmed.Grams;
+        if (!(grams > 0) || double.IsInfinity(grams))
+        {
+            return null;
+        }
+
+        List<PieceCount> near = [];
+        foreach (Piece piece in ingredient.Pieces)
+        {
+            double gramsEach = new PieceCount(1, piece).TrimmedMass(ingredient).Grams;
+            double count = Round(grams / gramsEach);
+            if (count > 0 && Math.Abs((count * gramsEach) - grams) <= WorstRounding * grams)
+            {
+                near.Add(new PieceCount(count, piece));
+            }
+        }
+
+        // The usual piece stands first in the larder; only a long count gives way to a larger piece.
+        return near.Find(candidate => candidate.Count <= MostCounted) ?? near.MaxBy(candidate => candidate.Piece.Mass.Value.Grams);
+    }
+
+    /// <summary>The count in words, for instance <c>2½ medium onions</c>.</summary>
+    public override string ToString()
+    {
+        double whole = Math.Floor(Count);
+        double part = Count - whole;
+        string number = part switch
+        {
+            0 => whole.ToString("0", CultureInfo.InvariantCulture),
+            0.5 when whole == 0 => "½",
+            0.5 => whole.ToString("0", CultureInfo.InvariantCulture) + "½",
+            _ => Count.ToString("0.##", CultureInfo.InvariantCulture),
+        };
+        return $"{number} {(Count <= 1 ? Piece.Name : Piece.Plural)}";
+    }
+
+    private static double Round(double count) => count switch
+    {
+        < 3.75 => Math.Round(count * 2, MidpointRounding.AwayFromZero) / 2,
+        < 20.5 => Math.Round(count, MidpointRounding.AwayFromZero),
+        _ => Math.Round(count / 10, MidpointRounding.AwayFromZero) * 10,
+    };
+}
