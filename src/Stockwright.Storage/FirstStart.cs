@@ -35,8 +35,22 @@ public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts)
         }
 
         // One write for all: a start cut short leaves a database that is still fresh.
-        await context.SaveChangesAsync(cancellationToken);
-        return true;
+        try
+        {
+            await context.SaveChangesAsync(cancellationToken);
+            return true;
+        }
+        catch (DbUpdateException)
+        {
+            context.ChangeTracker.Clear();
+            if (await context.Kitchens.AnyAsync(cancellationToken))
+            {
+                // Another program started on the same data at the same moment and was first.
+                return false;
+            }
+
+            throw;
+        }
     }
 
     private static void Furnish(StockwrightContext context)

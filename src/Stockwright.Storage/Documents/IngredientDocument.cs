@@ -32,6 +32,8 @@ internal sealed record IngredientDocument
 
     public StatedDocument? RefuseFraction { get; init; }
 
+    public StatedDocument? BoneShareFraction { get; init; }
+
     public IReadOnlyList<PieceDocument> Pieces { get; init; } = [];
 
     public IReadOnlyList<string> Allergens { get; init; } = [];
@@ -55,8 +57,9 @@ internal sealed record IngredientDocument
         PackDensityKilogramsPerCubicMetre = StatedDocument.FromOptional(row.PackDensity, PerCubicMetre),
         RoastLossFraction = StatedDocument.FromOptional(row.RoastLoss, Fraction),
         RefuseFraction = StatedDocument.FromOptional(row.Refuse, Fraction),
+        BoneShareFraction = StatedDocument.FromOptional(row.BoneShare, Fraction),
         Pieces = [.. row.Pieces.Select(piece => new PieceDocument(
-            piece.Name, StatedDocument.From(piece.Mass, mass => mass.Kilograms), piece.IsTrimmed))],
+            piece.Name, piece.Plural, StatedDocument.From(piece.Mass, mass => mass.Kilograms), piece.IsTrimmed))],
         Allergens = row.Allergens,
         UsdaNumber = row.UsdaNumber,
         Note = row.Note,
@@ -77,8 +80,9 @@ internal sealed record IngredientDocument
         PackDensity = PackDensityKilogramsPerCubicMetre?.To(FromPerCubicMetre),
         RoastLoss = RoastLossFraction?.To(FromFraction),
         Refuse = RefuseFraction?.To(FromFraction),
+        BoneShare = BoneShareFraction?.To(FromFraction),
         Pieces = [.. Pieces.Select(piece => new Piece(
-            piece.Name, piece.Kilograms.To(kilograms => Mass.FromKilograms(kilograms)), piece.IsTrimmed))],
+            piece.Name, piece.Kilograms.To(kilograms => Mass.FromKilograms(kilograms)), piece.IsTrimmed) { Plural = piece.Plural })],
         Allergens = Allergens,
         UsdaNumber = UsdaNumber,
         Note = Note,
@@ -94,4 +98,4 @@ internal sealed record IngredientDocument
 }
 
 /// <summary>How a cook counts, as stored.</summary>
-internal sealed record PieceDocument(string Name, StatedDocument Kilograms, bool IsTrimmed);
+internal sealed record PieceDocument(string Name, string Plural, StatedDocument Kilograms, bool IsTrimmed);
