@@ -1,14 +1,28 @@
-using Stockwright.Measures;
+using Microsoft.AspNetCore.WebUtilities;
+using Stockwright.Web.Forms;
 
 namespace Stockwright.Web.Planner;
 
 /// <summary>Links to plans.</summary>
 internal static class PlanLinks
 {
-    /// <summary>The same page in other measures; numbers of a plan are converted, other pages stay as they are.</summary>
-    public static string InUnits(string address, UnitSystem units)
+    /// <summary>Page of a plan.</summary>
+    public const string Page = "/plan";
+
+    /// <summary>The same page in other measures; numbers of a plan are converted, other pages only lose their say on measures.</summary>
+    public static string InUnits(string address, UnitSystem standing, UnitSystem to)
     {
-        _ = units;
-        return address;
+        int mark = address.IndexOf('?', StringComparison.Ordinal);
+        if (mark < 0)
+        {
+            return address;
+        }
+
+        string path = address[..mark];
+        TypedForm form = TypedForm.From(QueryHelpers.ParseQuery(address[mark..]));
+        bool isPlan = string.Equals(path, Page, StringComparison.OrdinalIgnoreCase)
+            || path.StartsWith(Page + "/", StringComparison.OrdinalIgnoreCase);
+        string query = (isPlan ? PlanQuery.InUnits(form, standing, to) : form.With(PlanFields.Units, null)).ToQuery();
+        return query.Length == 0 ? path : $"{path}?{query}";
     }
 }

@@ -1,4 +1,3 @@
-using Stockwright.Measures;
 
 namespace Stockwright.Web.Shell;
 

@@ -1,4 +1,3 @@
-using Stockwright.Measures;
 using Stockwright.Web.Planner;
 
 namespace Stockwright.Web.Shell;
@@ -14,6 +13,7 @@ internal static class UnitsSwitch
                 return Results.NotFound();
             }
 
+            UnitSystem standing = ReaderUnits.Preferred(context.Request);
             context.Response.Cookies.Append(ReaderUnits.CookieName, system, new CookieOptions
             {
                 HttpOnly = true,
@@ -24,7 +24,7 @@ internal static class UnitsSwitch
                 Path = "/",
             });
             context.Response.Headers.CacheControl = "no-store";
-            return Results.LocalRedirect(Back(back, units));
+            return Results.LocalRedirect(Back(back, standing, units));
         }).ExcludeFromDescription();
 
     /// <summary>Address of the switch as a link.</summary>
@@ -34,7 +34,7 @@ internal static class UnitsSwitch
         return $"/units/{ReaderUnits.Word(to)}?back={Uri.EscapeDataString(here)}";
     }
 
-    private static string Back(string? back, UnitSystem units)
+    private static string Back(string? back, UnitSystem standing, UnitSystem units)
     {
         if (back is not ['/', ..] || back.StartsWith("//", StringComparison.Ordinal) || back.Contains('\\', StringComparison.Ordinal)
             || back.Any(char.IsControl))
@@ -42,6 +42,6 @@ internal static class UnitsSwitch
             return "/";
         }
 
-        return PlanLinks.InUnits(back, units);
+        return PlanLinks.InUnits(back, standing, units);
     }
 }

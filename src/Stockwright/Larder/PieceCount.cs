@@ -32,7 +32,7 @@ public sealed record PieceCount(double Count, Piece Piece)
     public static PieceCount? Describe(Ingredient ingredient, Mass trimmed)
     {
         double grams = trimmed.Grams;
-        if (!(grams > 0) || double.IsInfinity(grams))
+        if (!(grams > 0))
         {
             return null;
         }
@@ -48,8 +48,8 @@ public sealed record PieceCount(double Count, Piece Piece)
             }
         }
 
-        // The usual piece stands first in the larder; only a long count gives way to a larger piece.
-        return near.Find(candidate => candidate.Count <= MostCounted) ?? near.MaxBy(candidate => candidate.Piece.Mass.Value.Grams);
+        // The usual piece stands first in the larder; only a long count gives way to another piece.
+        return near.Find(candidate => candidate.Count <= MostCounted) ?? near.FirstOrDefault();
     }
 
     /// <summary>The count in words, for instance <c>2½ medium onions</c>.</summary>

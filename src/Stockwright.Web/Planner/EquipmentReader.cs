@@ -1,0 +1,153 @@
+using Stockwright.Kitchen;
+using Stockwright.Recipes;
+using Stockwright.Web.Forms;
+using UnitsNet;
+
+namespace Stockwright.Web.Planner;
+
+/// <summary>Reads pot, lid and hob.</summary>
+internal static class EquipmentReader
+{
+    private const double LeastPotCubicMetres = 0.0005;
+    private const double MostPotCubicMetres = 1.4;
+
+    public static Pot? ReadPot(FieldReader reader, KitchenSetup kitchen)
+    {
+        string id = reader.Form[PlanFields.Pot].Trim();
+        if (string.Equals(id, PlanFields.Own, StringComparison.Ordinal))
+        {
+            return ReadOwnPot(reader);
+        }
+
+        Pot? pot = id.Length == 0
+            ? (kitchen.Pots.Count > 0 ? kitchen.Pots[0] : null)
+            : kitchen.Pots.FirstOrDefault(candidate => string.Equals(candidate.Id, id, StringComparison.Ordinal));
+        if (pot is null)
+        {
+            reader.Report(PlanFields.Pot, id.Length == 0
+                ? "This kitchen has no pot yet. Give the size of yours here."
+                : $"This kitchen has no pot called {KitchenNumber.Quote(id)}. Choose one from the list, or give the size of your own.");
+        }
+
+        return pot;
+    }
+
+    private static Pot? ReadOwnPot(FieldReader reader)
+    {
+        PotShape? shape = reader.Word(PlanFields.PotShape, "Shape of the pot", PlanWords.Shapes);
+        WallMaterial? material = reader.Word(PlanFields.PotMaterial, "What the pot is made of", PlanWords.Materials);
+        PotKind? kind = reader.Word(PlanFields.PotKind, "Kind of pot", PlanWords.PotKinds);
+        double? mass = reader.Number(PlanFields.PotMass, "Weight of the empty pot", Measure.Mass, 0.1, 300);
+        double? diameter = Diameter(reader, PlanFields.PotDiameter, shape == PotShape.Tapered ? "Inner diameter at the base" : "Inner diameter");
+        double? brim = shape == PotShape.Tapered ? Diameter(reader, PlanFields.PotBrimDiameter, "Inner diameter at the rim") : diameter;
+        double? height = shape == PotShape.Volume ? HeightFromVolume(reader, diameter) : Height(reader);
+        if (shape is null || material is not { } wall || kind is not { } potKind || diameter is not { } baseMetres || brim is not { } brimMetres || height is not { } tall)
+        {
+            return null;
+        }
+
+        Length baseDiameter = Length.FromMeters(baseMetres);
+        Length brimDiameter = Length.FromMeters(brimMetres);
+        Length innerHeight = Length.FromMeters(tall);
+        return new Pot
+        {
+            Id = PlanFields.Own,
+            Name = "your own pot",
+            BaseDiameter = baseDiameter,
+            BrimDiameter = brimDiameter,
+            InnerHeight = innerHeight,
+            Material = wall,
+            Kind = potKind,
+            EmptyMass = mass is { } kilograms ? Mass.FromKilograms(kilograms) : Pot.EstimateEmptyMass(baseDiameter, brimDiameter, innerHeight, wall),
+        };
+    }
+
+    private static double? Diameter(FieldReader reader, string field, string what) => reader.Number(
+        field, what, Measure.PotLength, Pot.DiameterRange.Least.Meters, Pot.DiameterRange.Most.Meters, $"{what}: measure the pot from wall to wall.");
+
+    private static double? Height(FieldReader reader) => reader.Number(
+        PlanFields.PotHeight, "Inner height", Measure.PotLength, Pot.HeightRange.Least.Meters, Pot.HeightRange.Most.Meters, "Inner height: measure from the base to the rim.");
+
+    private static double? HeightFromVolume(FieldReader reader, double? diameterMetres)
+    {
+        double? volume = reader.Number(
+            PlanFields.PotVolume, "Volume to the brim", Measure.Stock, LeastPotCubicMetres, MostPotCubicMetres, "Volume to the brim: it is often stamped on the base.");
+        if (volume is not { } cubicMetres || diameterMetres is not { } diameter)
+        {
+            return null;
+        }
+
+        double height = cubicMetres / (Math.PI * diameter * diameter / 4);
+        if (height < Pot.HeightRange.Least.Meters || height > Pot.HeightRange.Most.Meters)
+        {
+            FieldUnit unit = Measure.PotLength.In(reader.Units);
+            reader.Report(PlanFields.PotVolume, $"With that diameter the pot would be {KitchenNumber.Write(unit.FromSi(height), 2e-3)} {unit.Label} tall. Check the volume and the diameter.");
+            return null;
+        }
+
+        return height;
+    }
+
+    public static LidPosition? ReadLid(FieldReader reader, StockRecipe? recipe)
+    {
+        if (!reader.Form.Has(PlanFields.Lid))
+        {
+            return recipe?.Lid;
+        }
+
+        LidKind? kind = reader.Word(PlanFields.Lid, "Lid", PlanWords.Lids);
+        if (kind is not LidKind.Ajar)
+        {
+            return kind switch
+            {
+                LidKind.Off => LidPosition.Off,
+                LidKind.On => LidPosition.On,
+                _ => null,
+            };
+        }
+
+        int before = reader.Problems.Count;
+        double? gap = reader.Number(PlanFields.Gap, "Open part of the mouth", Measure.Percent, 0.01, 0.6);
+        // Only rounding is trimmed here: the reader has refused anything outside the range.
+        return gap is { } open ? LidPosition.Ajar(Ratio.FromDecimalFractions(Math.Clamp(open, 0.01, 0.6)))
+            : reader.Problems.Count > before ? null
+            : LidPosition.Ajar(Ratio.FromPercent(DefaultGapPercent(recipe)));
+    }
+
+    internal static double DefaultGapPercent(StockRecipe? recipe) => recipe is { Lid.Kind: LidKind.Ajar } ? recipe.Lid.OpenFraction.Percent : 10;
+
+    public static Hob? ReadHob(FieldReader reader, KitchenSetup kitchen)
+    {
+        string id = reader.Form[PlanFields.Hob].Trim();
+        if (string.Equals(id, PlanFields.Own, StringComparison.Ordinal))
+        {
+            HobKind? kind = reader.Word(PlanFields.HobKind, "Kind of hob", PlanWords.HobKinds);
+            double? watts = reader.Number(
+                PlanFields.HobPower, "Power of the ring", Measure.Kilowatts, (double)Hob.PowerRange.Least.Watts, (double)Hob.PowerRange.Most.Watts, "Power of the ring: it stands on the rating plate.");
+            int before = reader.Problems.Count;
+            double? share = reader.Number(PlanFields.HobEfficiency, "Efficiency", Measure.Percent, 0.05, 1);
+            return kind is not { } kindOfHob || watts is not { } power || reader.Problems.Count > before
+                ? null
+                : new Hob
+                {
+                    Id = PlanFields.Own,
+                    Name = "your own hob",
+                    Kind = kindOfHob,
+                    RatedPower = Power.FromWatts(power),
+                    OwnEfficiency = share is { } own ? Ratio.FromDecimalFractions(own) : null,
+                };
+        }
+
+        Hob? hob = id.Length == 0
+            ? (kitchen.Hobs.Count > 0 ? kitchen.Hobs[0] : null)
+            : kitchen.Hobs.FirstOrDefault(candidate => string.Equals(candidate.Id, id, StringComparison.Ordinal));
+        if (hob is null)
+        {
+            reader.Report(PlanFields.Hob, id.Length == 0
+                ? "This kitchen has no hob yet. Give the power of yours here."
+                : $"This kitchen has no hob called {KitchenNumber.Quote(id)}. Choose one from the list, or give your own.");
+        }
+
+        return hob;
+    }
+}

@@ -1,0 +1,107 @@
+using System.Collections.Frozen;
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Stockwright.Web.Planner;
+
+/// <summary>Names of the planner's fields, as they stand in links, forms and the HTTP interface.</summary>
+internal static partial class PlanFields
+{
+    public const int Version = 1;
+
+    public const string VersionField = "v";
+    public const string Units = "units";
+    public const string Recipe = "recipe";
+    public const string Pot = "pot";
+    public const string PotShape = "pot-shape";
+    public const string PotDiameter = "pot-diameter";
+    public const string PotBrimDiameter = "pot-brim-diameter";
+    public const string PotHeight = "pot-height";
+    public const string PotVolume = "pot-volume";
+    public const string PotMaterial = "pot-material";
+    public const string PotMass = "pot-mass";
+    public const string PotKind = "pot-kind";
+    public const string Lid = "lid";
+    public const string Gap = "gap";
+    public const string Hob = "hob";
+    public const string HobKind = "hob-kind";
+    public const string HobPower = "hob-power";
+    public const string HobEfficiency = "hob-efficiency";
+    public const string Goal = "goal";
+    public const string Litres = "litres";
+    public const string PortionCount = "portion-count";
+    public const string PortionSize = "portion-size";
+    public const string When = "when";
+    public const string Date = "date";
+    public const string Time = "time";
+    public const string Simmer = "simmer";
+    public const string Hours = "hours";
+    public const string Check = "check";
+    public const string TopUp = "topup";
+    public const string Wakes = "wakes";
+    public const string Sleeps = "sleeps";
+    public const string Night = "night";
+    public const string Altitude = "altitude";
+    public const string Pressure = "pressure";
+    public const string Room = "room";
+    public const string Tap = "tap";
+    public const string Film = "film";
+    public const string Leave = "leave-";
+    public const string Bones = "bones";
+
+    /// <summary>Chosen in place of a pot or hob of the kitchen.</summary>
+    public const string Own = "own";
+
+    /// <summary>More rows than any kitchen has cuts.</summary>
+    public const int MostBonesRows = 40;
+
+    /// <summary>Fields typed in a unit that differs between the systems; bones rows name their unit themselves.</summary>
+    public static readonly FrozenDictionary<string, Measure> Measured = new Dictionary<string, Measure>(StringComparer.Ordinal)
+    {
+        [Litres] = Measure.Stock,
+        [PortionSize] = Measure.Portion,
+        [PotDiameter] = Measure.PotLength,
+        [PotBrimDiameter] = Measure.PotLength,
+        [PotHeight] = Measure.PotLength,
+        [PotVolume] = Measure.Stock,
+        [PotMass] = Measure.Mass,
+        [Simmer] = Measure.Temperature,
+        [Room] = Measure.Temperature,
+        [Tap] = Measure.Temperature,
+        [Altitude] = Measure.Height,
+        [Pressure] = Measure.AirPressure,
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Fixed = new[]
+    {
+        VersionField, Units, Recipe, Pot, PotShape, PotDiameter, PotBrimDiameter, PotHeight, PotVolume, PotMaterial, PotMass, PotKind,
+        Lid, Gap, Hob, HobKind, HobPower, HobEfficiency, Goal, Litres, PortionCount, PortionSize, When, Date, Time, Simmer, Hours,
+        Check, TopUp, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film,
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    public static bool IsKnown(string name) =>
+        Fixed.Contains(name) || name.StartsWith(Leave, StringComparison.Ordinal) || TryReadBonesName(name, out _, out _);
+
+    public static string BonesField(int row, string part) => string.Create(CultureInfo.InvariantCulture, $"bones-{row}-{part}");
+
+    /// <summary>Field of a row's mass, named by its unit: <c>kg</c> or <c>lb</c>.</summary>
+    public static string BonesMassField(int row, UnitSystem units) => BonesField(row, Measure.Mass.In(units).Label);
+
+    public static bool TryReadBonesName(string name, out int row, [NotNullWhen(true)] out string? part)
+    {
+        row = 0;
+        part = null;
+        if (BonesName().Match(name) is not { Success: true } match)
+        {
+            return false;
+        }
+
+        row = int.Parse(match.Groups["row"].ValueSpan, CultureInfo.InvariantCulture);
+        part = match.Groups["part"].Value;
+        return true;
+    }
+
+    [GeneratedRegex(@"\Abones-(?<row>[0-9]{1,6})-(?<part>cut|kg|lb)\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex BonesName();
+}

@@ -1,0 +1,199 @@
+using Stockwright.Kitchen;
+using Stockwright.Planning;
+using Stockwright.Recipes;
+using Stockwright.Web.Forms;
+using Stockwright.Web.Shell;
+using UnitsNet;
+
+namespace Stockwright.Web.Planner;
+
+/// <summary>
+/// Reads and writes plans as links (codec version 1). Tolerant: what is unknown is left aside and named; strict: what is
+/// wrong is reported at its field, and nothing is clamped or guessed.
+/// </summary>
+public static class PlanQuery
+{
+    /// <summary>Shortest and longest pressure accepted, for 5000 m up and for the lowest valleys under high pressure.</summary>
+    private const double LeastPascals = 50_000;
+    private const double MostPascals = 110_000;
+
+    /// <summary>Reads a form, a query string or the fields of the HTTP interface.</summary>
+    /// <param name="typed">Everything that was sent.</param>
+    /// <param name="book">Recipes, ingredients and kitchen it may refer to.</param>
+    /// <param name="units">Measures of the numbers where the form does not say.</param>
+    /// <param name="now">The present, for the default start.</param>
+    public static PlanQueryResult Parse(TypedForm typed, PlanningBook book, UnitSystem units, DateTimeOffset now)
+    {
+        TypedForm form = BonesRows.Renumber(typed);
+        List<string> ignored = LeftAside(typed);
+        UnitSystem? said = form.Has(PlanFields.Units) ? ReaderUnits.Read(form[PlanFields.Units].Trim()) : units;
+        FieldReader reader = new(form, said ?? units);
+        if (said is null)
+        {
+            reader.Report(PlanFields.Units, $"Measures: {KitchenNumber.Quote(form[PlanFields.Units])} is not one of metric, us.");
+        }
+
+        StockRecipe? recipe = ReadRecipe(reader, book);
+        Pot? pot = EquipmentReader.ReadPot(reader, book.Kitchen);
+        Hob? hob = EquipmentReader.ReadHob(reader, book.Kitchen);
+        LidPosition? lid = EquipmentReader.ReadLid(reader, recipe);
+        KitchenSite site = ReadSite(reader, book.Kitchen.Site);
+        PlanGoal? goal = GoalReader.Read(reader, book.Larder);
+        PlanSchedule schedule = ScheduleReader.Read(reader, book.Zone, now);
+        double? simmer = reader.Number(PlanFields.Simmer, "Simmer temperature", Measure.Temperature, 40 + 273.15, 130 + 273.15);
+        double? seconds = reader.Number(
+            PlanFields.Hours, "Simmer time", Measure.Hours, PlanRequest.SimmerTimeRange.Least.TotalSeconds, PlanRequest.SimmerTimeRange.Most.TotalSeconds);
+        double? check = reader.Number(
+            PlanFields.Check, "Time between checks", Measure.Minutes, PlanRequest.CheckIntervalRange.Least.TotalSeconds, PlanRequest.CheckIntervalRange.Most.TotalSeconds);
+        TopUpRule? topUp = reader.Word(PlanFields.TopUp, "Topping up", PlanWords.TopUps);
+        HashSet<string> leftOut = ReadLeftOut(reader, recipe, book);
+
+        PlanRequest? request = null;
+        if (reader.Problems.Count == 0 && recipe is not null && pot is not null && hob is not null && lid is { } position && goal is not null)
+        {
+            request = new PlanRequest
+            {
+                Recipe = recipe,
+                Larder = book.Larder,
+                Pot = pot,
+                Hob = hob,
+                Lid = position,
+                Site = site,
+                Oven = book.Kitchen.Oven,
+                Trays = book.Kitchen.Trays,
+                OtherPots = [.. book.Kitchen.Pots.Where(other => !string.Equals(other.Id, pot.Id, StringComparison.Ordinal))],
+                Goal = goal,
+                Schedule = schedule,
+                SimmerTemperature = simmer is { } kelvins ? Temperature.FromDegreesCelsius(Math.Round(kelvins - 273.15, 9)) : null,
+                SimmerTime = seconds is { } length ? TimeSpan.FromSeconds(length) : null,
+                CheckInterval = check is { } interval ? TimeSpan.FromSeconds(interval) : TimeSpan.FromHours(1),
+                TopUp = topUp ?? TopUpRule.KeepCovered,
+                LeftOut = leftOut,
+            };
+        }
+
+        return new PlanQueryResult(request, reader.Problems, ignored, form, reader.Units);
+    }
+
+    /// <summary>Writes a request as a query string that reads back to the same request; what equals the default is left out.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="kitchen">Kitchen the link will be read in; its pots and hobs are named, others are spelled out.</param>
+    /// <param name="units">Measures to write in.</param>
+    public static string ToQuery(PlanRequest request, KitchenSetup kitchen, UnitSystem units) => PlanWriter.Write(request, kitchen, units).ToQuery();
+
+    /// <summary>The same form in other measures. Numbers that cannot be read stay as typed.</summary>
+    /// <param name="form">As typed.</param>
+    /// <param name="standing">Measures of the numbers where the form does not say.</param>
+    /// <param name="to">Measures wanted.</param>
+    public static TypedForm InUnits(TypedForm form, UnitSystem standing, UnitSystem to) => PlanWriter.Convert(form, standing, to);
+
+    private static StockRecipe? ReadRecipe(FieldReader reader, PlanningBook book)
+    {
+        string id = reader.Form[PlanFields.Recipe].Trim();
+        if (id.Length == 0)
+        {
+            if (DefaultRecipe(book.Recipes) is not { } standing)
+            {
+                reader.Report(PlanFields.Recipe, "There is no recipe to plan from yet. Add one first.");
+                return null;
+            }
+
+            return standing;
+        }
+
+        if (!book.Recipes.TryFind(id, out StockRecipe? recipe))
+        {
+            reader.Report(PlanFields.Recipe, $"There is no recipe called {KitchenNumber.Quote(id)} here. Choose one from the list.");
+        }
+
+        return recipe;
+    }
+
+    internal static StockRecipe? DefaultRecipe(RecipeBook recipes) =>
+        recipes.TryFind("brown-chicken", out StockRecipe? chicken) ? chicken : recipes.Recipes is [var first, ..] ? first : null;
+
+    private static KitchenSite ReadSite(FieldReader reader, KitchenSite kitchen)
+    {
+        double? altitude = reader.Number(PlanFields.Altitude, "Altitude", Measure.Height, -400, 5000);
+        double? pressure = reader.Number(PlanFields.Pressure, "Air pressure", Measure.AirPressure, LeastPascals, MostPascals);
+        double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, -5 + 273.15, 55 + 273.15);
+        double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 0.5 + 273.15, 60 + 273.15);
+        double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, 0.02, 1.5);
+        KitchenSite site = kitchen;
+        if (altitude is { } metres)
+        {
+            // An altitude typed for this plan counts over the barometer reading the kitchen keeps.
+            site = site with { Altitude = Length.FromMeters(metres), MeasuredPressure = null };
+        }
+
+        return site with
+        {
+            MeasuredPressure = pressure is { } pascals ? Pressure.FromPascals(pascals) : site.MeasuredPressure,
+            Room = room is { } roomKelvins ? Temperature.FromDegreesCelsius(roomKelvins - 273.15) : site.Room,
+            TapWater = tap is { } tapKelvins ? Temperature.FromDegreesCelsius(tapKelvins - 273.15) : site.TapWater,
+            OwnFilmFactor = film ?? site.OwnFilmFactor,
+        };
+    }
+
+    private static HashSet<string> ReadLeftOut(FieldReader reader, StockRecipe? recipe, PlanningBook book)
+    {
+        HashSet<string> leftOut = new(StringComparer.Ordinal);
+        foreach (string name in reader.Form.Names.Where(name => name.StartsWith(PlanFields.Leave, StringComparison.Ordinal)))
+        {
+            string ingredient = name[PlanFields.Leave.Length..];
+            if (reader.Form[name].Trim() is not ("1" or "true" or "on"))
+            {
+                continue;
+            }
+
+            if (!book.Larder.TryFind(ingredient, out _))
+            {
+                reader.Report(name, $"There is no ingredient called {KitchenNumber.Quote(ingredient)} to leave out.");
+                continue;
+            }
+
+            // A tick left over from another recipe does no harm and says nothing.
+            List<RecipeLine> lines = [.. (recipe?.Lines ?? []).Where(line => string.Equals(line.IngredientId, ingredient, StringComparison.Ordinal))];
+            if (lines.Any(line => !CanLeaveOut(line)))
+            {
+                reader.Report(name, "The stock is made of this; it cannot be left out.");
+            }
+            else if (lines.Count > 0)
+            {
+                leftOut.Add(ingredient);
+            }
+        }
+
+        return leftOut;
+    }
+
+    internal static bool CanLeaveOut(RecipeLine line) => line.IsOptional || line.Role != LineRole.Bones;
+
+    private static List<string> LeftAside(TypedForm typed)
+    {
+        List<string> sentences = [];
+        string version = typed[PlanFields.VersionField].Trim();
+        if (version.Length > 0 && version is not "1")
+        {
+            sentences.Add(KitchenNumber.TryParse(version, out double number, out _) && number > PlanFields.Version
+                ? "This link was made by a newer version of Stockwright. What this version knows of it is used; check the plan before you cook from it."
+                : $"This link names a version, {KitchenNumber.Quote(version)}, that never was. It is read as the present one.");
+        }
+
+        List<string> unknown = [.. typed.Names.Where(name => !PlanFields.IsKnown(name))];
+        if (unknown.Count > 0)
+        {
+            string names = string.Join(", ", unknown.Take(5).Select(KitchenNumber.Quote)) + (unknown.Count > 5 ? ", …" : "");
+            sentences.Add($"Not understood and left aside: {names}.");
+        }
+
+        List<string> repeated = [.. typed.Entries.GroupBy(entry => entry.Key, StringComparer.Ordinal)
+            .Where(group => group.Count() > 1 && PlanFields.IsKnown(group.Key)).Select(group => group.Key)];
+        if (repeated.Count > 0)
+        {
+            sentences.Add($"Given more than once, so the first counts: {string.Join(", ", repeated.Take(5).Select(KitchenNumber.Quote))}.");
+        }
+
+        return sentences;
+    }
+}

@@ -1,0 +1,71 @@
+using Stockwright.Kitchen;
+using Stockwright.Planning;
+
+namespace Stockwright.Web.Planner;
+
+/// <summary>Words of the fields that choose one of a few; the first of each list is the default.</summary>
+internal static class PlanWords
+{
+    public static readonly (string Word, WallMaterial Value)[] Materials =
+    [
+        ("steel", WallMaterial.StainlessSteel), ("aluminium", WallMaterial.Aluminium), ("copper", WallMaterial.Copper), ("enamel", WallMaterial.EnamelledIron),
+    ];
+
+    public static readonly (string Word, PotKind Value)[] PotKinds = [("open", PotKind.Open), ("pressure", PotKind.PressureCooker)];
+
+    public static readonly (string Word, LidKind Value)[] Lids = [("off", LidKind.Off), ("ajar", LidKind.Ajar), ("on", LidKind.On)];
+
+    public static readonly (string Word, HobKind Value)[] HobKinds =
+    [
+        ("gas", HobKind.Gas), ("coil", HobKind.Coil), ("smooth", HobKind.SmoothTop), ("plate", HobKind.SolidPlate), ("induction", HobKind.Induction),
+    ];
+
+    public static readonly (string Word, TopUpRule Value)[] TopUps =
+    [
+        ("covered", TopUpRule.KeepCovered), ("line", TopUpRule.KeepToLine), ("none", TopUpRule.None),
+    ];
+
+    public static readonly (string Word, NightPlan Value)[] Nights =
+    [
+        ("getup", NightPlan.GetUp), ("oven", NightPlan.OvenHold), ("stop", NightPlan.StopAndCool),
+    ];
+
+    public static readonly (string Word, GoalWay Value)[] Goals =
+    [
+        ("fill", GoalWay.Fill), ("litres", GoalWay.Litres), ("portions", GoalWay.Portions), ("bones", GoalWay.Bones),
+    ];
+
+    public static readonly (string Word, PotShape Value)[] Shapes =
+    [
+        ("straight", PotShape.Straight), ("tapered", PotShape.Tapered), ("volume", PotShape.Volume),
+    ];
+
+    public static readonly (string Word, WhenWay Value)[] Whens = [("start", WhenWay.Start), ("ready", WhenWay.Ready)];
+
+    public static string Of<T>((string Word, T Value)[] words, T value)
+        where T : struct, Enum => words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, value)).Word;
+}
+
+/// <summary>The ways to say how much.</summary>
+internal enum GoalWay
+{
+    Fill,
+    Litres,
+    Portions,
+    Bones,
+}
+
+/// <summary>The ways to describe a pot.</summary>
+internal enum PotShape
+{
+    Straight,
+    Tapered,
+    Volume,
+}
+
+/// <summary>The ways to say when.</summary>
+internal enum WhenWay
+{
+    Start,
+    Ready,
+}

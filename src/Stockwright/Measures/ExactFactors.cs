@@ -1,0 +1,44 @@
+namespace Stockwright.Measures;
+
+/// <summary>
+/// Exact factors between US customary and SI measures (NIST SP 811, 2008, appendix B; NIST Handbook 44, appendix C).
+/// Each is exact by definition: the pound and the inch are defined in SI, the US gallon is 231 cubic inches.
+/// </summary>
+public static class ExactFactors
+{
+    /// <summary>Kilograms in one avoirdupois pound.</summary>
+    public const double PoundKilograms = 0.45359237;
+
+    /// <summary>Grams in one avoirdupois ounce, a sixteenth of a pound.</summary>
+    public const double OunceGrams = 28.349523125;
+
+    /// <summary>Millimetres in one inch.</summary>
+    public const double InchMillimetres = 25.4;
+
+    /// <summary>Metres in one foot.</summary>
+    public const double FootMetres = 0.3048;
+
+    /// <summary>Litres in one US gallon.</summary>
+    public const double GallonLitres = 3.785411784;
+
+    /// <summary>Millilitres in one US liquid quart, a quarter of a gallon.</summary>
+    public const double QuartMillilitres = 946.352946;
+
+    /// <summary>Millilitres in one US cup, a sixteenth of a gallon.</summary>
+    public const double CupMillilitres = 236.5882365;
+
+    /// <summary>Millilitres in one US fluid ounce, 1/128 of a gallon.</summary>
+    public const double FluidOunceMillilitres = 29.5735295625;
+
+    /// <summary>Millilitres in one US tablespoon, half a fluid ounce.</summary>
+    public const double TablespoonMillilitres = 14.78676478125;
+
+    /// <summary>Millilitres in one US teaspoon, a third of a tablespoon.</summary>
+    public const double TeaspoonMillilitres = 4.92892159375;
+
+    /// <summary>Joules in one British thermal unit (International Table).</summary>
+    public const double BritishThermalUnitJoules = 1055.05585262;
+
+    /// <summary>Pascals in one conventional inch of mercury (NIST SP 811: 3.386389 kPa, not exact).</summary>
+    public const double InchOfMercuryPascals = 3386.389;
+}

@@ -1,0 +1,58 @@
+using Stockwright.Evidence;
+using Stockwright.Kitchen;
+using UnitsNet;
+
+namespace Stockwright.Physics;
+
+/// <summary>
+/// Share of the open-pot evaporation that gets past the lid (equation P.24 in docs/equations-physics.md).
+/// A fit to our own headspace balance; no measurement of an ajar lid was found, hence the wide bands.
+/// </summary>
+public static class LidEscape
+{
+    /// <summary>Share of a seated lid: a ring gap of about half a millimetre.</summary>
+    internal const double SeatedFraction = 0.04;
+
+    private const double HalfOpening = 0.135;
+
+    /// <summary>Share that escapes, with its band: half to one and a half times when ajar, half to twice when seated, exactly one when off.</summary>
+    /// <param name="lid">How the lid sits.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The kind of lid is unknown, or the opening of an ajar lid lies outside 1 to 60 %.</exception>
+    public static Stated<Ratio> Fraction(LidPosition lid)
+    {
+        double central = CentralFraction(lid);
+        return lid.Kind switch
+        {
+            LidKind.Off => State(1, 1, 1, Provenance.Computed, "no lid: the open pot is the reference"),
+            LidKind.On => State(central, central / 2, central * 2, Provenance.Estimate, "headspace balance of a ring gap of half a millimetre; the gap is a guess"),
+
+            // No lid lets out more than the open pot, so the upper end stops at one.
+            _ => State(central, central / 2, Math.Min(1, central * 1.5), Provenance.Estimate, "fit to our own headspace balance (P.24); not measured"),
+        };
+    }
+
+    /// <summary>P.24.</summary>
+    internal static double CentralFraction(LidPosition lid)
+    {
+        switch (lid.Kind)
+        {
+            case LidKind.Off:
+                return 1;
+            case LidKind.On:
+                return SeatedFraction;
+            case LidKind.Ajar:
+                // A default-built position may carry any opening, so it is checked again here.
+                return OpeningFraction(PhysicsRange.Within(
+                    lid.OpenFraction.DecimalFractions, 0.01, 0.6, "of the mouth", "The opening of a lid ajar", nameof(lid)));
+            default:
+                throw new ArgumentOutOfRangeException(nameof(lid), lid.Kind, "Unknown lid position.");
+        }
+    }
+
+    /// <summary>P.24 for an opening, never below a seated lid.</summary>
+    internal static double OpeningFraction(double openFraction) =>
+        Math.Max(SeatedFraction, openFraction / (openFraction + HalfOpening));
+
+    private static Stated<Ratio> State(double value, double low, double high, Provenance provenance, string source) =>
+        new(Ratio.FromDecimalFractions(value), Ratio.FromDecimalFractions(low), Ratio.FromDecimalFractions(high), provenance, source);
+}

@@ -1,0 +1,48 @@
+using UnitsNet;
+
+namespace Stockwright.Physics;
+
+/// <summary>
+/// Viscosity and thermal conductivity of liquid water at 0.1 MPa (equations P.11 and P.12 in docs/equations-physics.md).
+/// Source: Patek, Hruby, Klomfar, Souckova and Harvey, J. Phys. Chem. Ref. Data 38(1):21 (2009) = IAPWS SR6-08(2011).
+/// </summary>
+public static class LiquidWaterTransport
+{
+    /// <summary>Upper end of the range of the source, 110 °C; below 0 °C the water is supercooled.</summary>
+    internal const double MostKelvins = 383.15;
+
+    private const double LeastKelvins = 253.15;
+
+    /// <summary>Dynamic viscosity (P.11).</summary>
+    /// <param name="temperature">-20 to 110 °C.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside that range.</exception>
+    public static DynamicViscosity Viscosity(Temperature temperature) =>
+        DynamicViscosity.FromPascalSeconds(ViscosityPascalSeconds(Checked(temperature)));
+
+    /// <summary>Thermal conductivity (P.12).</summary>
+    /// <param name="temperature">-20 to 110 °C.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside that range.</exception>
+    public static ThermalConductivity Conductivity(Temperature temperature) =>
+        ThermalConductivity.FromWattsPerMeterKelvin(ConductivityWattsPerMetreKelvin(Checked(temperature)));
+
+    internal static double ViscosityPascalSeconds(double kelvins)
+    {
+        double log = Math.Log(kelvins / 300);
+        return 1e-6 * ((280.68 * Math.Exp(-1.9 * log))
+            + (511.45 * Math.Exp(-7.7 * log))
+            + (61.131 * Math.Exp(-19.6 * log))
+            + (0.45903 * Math.Exp(-40 * log)));
+    }
+
+    internal static double ConductivityWattsPerMetreKelvin(double kelvins)
+    {
+        double log = Math.Log(kelvins / 300);
+        return (0.80201 * Math.Exp(-0.32 * log))
+            - (0.25992 * Math.Exp(-5.7 * log))
+            + (0.10024 * Math.Exp(-12 * log))
+            - (0.032005 * Math.Exp(-15 * log));
+    }
+
+    private static double Checked(Temperature temperature) =>
+        PhysicsRange.Kelvins(temperature, LeastKelvins, MostKelvins, "The temperature of the water", nameof(temperature));
+}
