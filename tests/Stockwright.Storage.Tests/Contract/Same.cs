@@ -19,7 +19,7 @@ internal static class Same
             return;
         }
 
-        Assert.Equal(expected.GetType(), actual.GetType());
+        Assert.True(expected is IEnumerable || expected.GetType() == actual.GetType(), $"{path}: {expected.GetType()} became {actual.GetType()}");
         switch (expected)
         {
             case IQuantity quantity:
