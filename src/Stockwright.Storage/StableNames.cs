@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Text;
 
 namespace Stockwright.Storage;
@@ -6,6 +7,9 @@ namespace Stockwright.Storage;
 public static class StableNames
 {
     private const int Longest = 48;
+
+    /// <summary>Words that stand for something else in links: a page that adds, and a pot given by its size.</summary>
+    private static readonly FrozenSet<string> Reserved = FrozenSet.Create(StringComparer.Ordinal, "new", "own");
 
     /// <summary>Makes a stable name from what the cook calls the thing.</summary>
     /// <param name="name">What the cook calls it.</param>
@@ -37,7 +41,7 @@ public static class StableNames
         string plain = built.ToString().Trim('-');
         plain = plain.Length == 0 ? fallback : plain;
         string unique = plain;
-        for (int number = 2; taken.Contains(unique); number++)
+        for (int number = 2; taken.Contains(unique) || Reserved.Contains(unique); number++)
         {
             unique = $"{plain}-{number}";
         }

@@ -1,6 +1,8 @@
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Stockwright.Planning;
+using Stockwright.Storage;
+using Stockwright.Web.Keeping;
 using Stockwright.Web.Pages;
 using Stockwright.Web.Planner;
 using Stockwright.Web.Shell;
@@ -27,14 +29,14 @@ builder.Services.AddSingleton(TimeProvider.System);
 // Keys live with the data, so that a form opened before a restart can still be sent after it.
 builder.Services.AddDataProtection()
     .SetApplicationName("Stockwright")
-    .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.DataFolder, "keys")));
+    .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.DataFolder, "keys")));
 
 builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();
 builder.Services.AddReaderUnits();
 builder.Services.AddProblemDetails();
 builder.Services.AddOpenApi();
-builder.Services.AddSingleton<IKitchenSource, DemoKitchenSource>();
+builder.Services.AddStorage(options);
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
 
 WebApplication app = builder.Build();
@@ -59,4 +61,15 @@ app.Lifetime.ApplicationStarted.Register(() =>
     }
 });
 
+try
+{
+    await app.PrepareStorageAsync();
+}
+catch (StorageTroubleException trouble)
+{
+    await Console.Error.WriteLineAsync(trouble.Message);
+    return 1;
+}
+
 await app.RunAsync();
+return 0;
