@@ -38,6 +38,7 @@ builder.Services.AddProblemDetails();
 builder.Services.AddOpenApi();
 builder.Services.AddStorage(options);
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
+builder.Services.AddScoped<PlanDesk>();
 
 WebApplication app = builder.Build();
 

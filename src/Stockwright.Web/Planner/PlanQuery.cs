@@ -1,6 +1,7 @@
 using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Stockwright.Recipes;
+using Stockwright.Simmering;
 using Stockwright.Web.Forms;
 using Stockwright.Web.Shell;
 using UnitsNet;
@@ -40,7 +41,7 @@ public static class PlanQuery
         KitchenSite site = ReadSite(reader, book.Kitchen.Site);
         PlanGoal? goal = GoalReader.Read(reader, book.Larder);
         PlanSchedule schedule = ScheduleReader.Read(reader, book.Zone, now);
-        double? simmer = reader.Number(PlanFields.Simmer, "Simmer temperature", Measure.Temperature, 40 + 273.15, 130 + 273.15);
+        double? simmer = reader.Number(PlanFields.Simmer, "Simmer temperature", Measure.Temperature, 40 + 273.15, 125 + 273.15);
         double? seconds = reader.Number(
             PlanFields.Hours, "Simmer time", Measure.Hours, PlanRequest.SimmerTimeRange.Least.TotalSeconds, PlanRequest.SimmerTimeRange.Most.TotalSeconds);
         double? check = reader.Number(
@@ -116,9 +117,9 @@ public static class PlanQuery
     {
         double? altitude = reader.Number(PlanFields.Altitude, "Altitude", Measure.Height, -400, 5000);
         double? pressure = reader.Number(PlanFields.Pressure, "Air pressure", Measure.AirPressure, LeastPascals, MostPascals);
-        double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, -5 + 273.15, 55 + 273.15);
-        double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 0.5 + 273.15, 60 + 273.15);
-        double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, 0.02, 1.5);
+        double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, 273.15, 50 + 273.15);
+        double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 0.5 + 273.15, 40 + 273.15);
+        double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, SurfaceFilm.Range.Least, SurfaceFilm.Range.Most);
         KitchenSite site = kitchen;
         if (altitude is { } metres)
         {

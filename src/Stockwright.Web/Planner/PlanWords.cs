@@ -1,5 +1,6 @@
 using Stockwright.Kitchen;
 using Stockwright.Planning;
+using Stockwright.Simmering;
 
 namespace Stockwright.Web.Planner;
 

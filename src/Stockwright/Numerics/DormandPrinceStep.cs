@@ -51,42 +51,49 @@ internal sealed class DormandPrinceStep<TSystem>
     /// <summary>Tries a step from the current state; the current state stays.</summary>
     internal void Try(double t, double h)
     {
-        double[] y = state;
-        double[] w = probe;
-        for (int i = 0; i < w.Length; i++)
+        // Spans of one length in locals: the compiler then drops most bounds checks.
+        ReadOnlySpan<double> y = state;
+        ReadOnlySpan<double> a = k1.AsSpan(0, y.Length);
+        ReadOnlySpan<double> b = k2.AsSpan(0, y.Length);
+        ReadOnlySpan<double> c = k3.AsSpan(0, y.Length);
+        ReadOnlySpan<double> d = k4.AsSpan(0, y.Length);
+        ReadOnlySpan<double> e = k5.AsSpan(0, y.Length);
+        ReadOnlySpan<double> f = k6.AsSpan(0, y.Length);
+        Span<double> w = probe.AsSpan(0, y.Length);
+        for (int i = 0; i < y.Length; i++)
         {
-            w[i] = y[i] + (h * (1d / 5 * k1[i]));
+            w[i] = y[i] + (h * (1d / 5 * a[i]));
         }
 
         Slope(t + (h / 5), w, k2);
-        for (int i = 0; i < w.Length; i++)
+        for (int i = 0; i < y.Length; i++)
         {
-            w[i] = y[i] + (h * ((3d / 40 * k1[i]) + (9d / 40 * k2[i])));
+            w[i] = y[i] + (h * ((3d / 40 * a[i]) + (9d / 40 * b[i])));
         }
 
         Slope(t + (3 * h / 10), w, k3);
-        for (int i = 0; i < w.Length; i++)
+        for (int i = 0; i < y.Length; i++)
         {
-            w[i] = y[i] + (h * ((44d / 45 * k1[i]) - (56d / 15 * k2[i]) + (32d / 9 * k3[i])));
+            w[i] = y[i] + (h * ((44d / 45 * a[i]) - (56d / 15 * b[i]) + (32d / 9 * c[i])));
         }
 
         Slope(t + (4 * h / 5), w, k4);
-        for (int i = 0; i < w.Length; i++)
+        for (int i = 0; i < y.Length; i++)
         {
-            w[i] = y[i] + (h * ((19372d / 6561 * k1[i]) - (25360d / 2187 * k2[i]) + (64448d / 6561 * k3[i]) - (212d / 729 * k4[i])));
+            w[i] = y[i] + (h * ((19372d / 6561 * a[i]) - (25360d / 2187 * b[i]) + (64448d / 6561 * c[i]) - (212d / 729 * d[i])));
         }
 
         Slope(t + (8 * h / 9), w, k5);
-        for (int i = 0; i < w.Length; i++)
+        for (int i = 0; i < y.Length; i++)
         {
-            w[i] = y[i] + (h * ((9017d / 3168 * k1[i]) - (355d / 33 * k2[i]) + (46732d / 5247 * k3[i]) + (49d / 176 * k4[i]) - (5103d / 18656 * k5[i])));
+            w[i] = y[i] + (h * ((9017d / 3168 * a[i]) - (355d / 33 * b[i]) + (46732d / 5247 * c[i]) + (49d / 176 * d[i]) - (5103d / 18656 * e[i])));
         }
 
         Slope(t + h, w, k6);
-        double[] next = trial;
-        for (int i = 0; i < next.Length; i++)
+        Span<double> next = trial.AsSpan(0, y.Length);
+        for (int i = 0; i < y.Length; i++)
         {
-            next[i] = y[i] + (h * ((35d / 384 * k1[i]) + (500d / 1113 * k3[i]) + (125d / 192 * k4[i]) - (2187d / 6784 * k5[i]) + (11d / 84 * k6[i])));
+            next[i] = y[i] + (h * ((35d / 384 * a[i]) + (500d / 1113 * c[i]) + (125d / 192 * d[i]) - (2187d / 6784 * e[i]) + (11d / 84 * f[i])));
         }
 
         Slope(t + h, next, k7);
@@ -178,7 +185,7 @@ internal sealed class DormandPrinceStep<TSystem>
     private static double Scale(OdeOptions options, int i, double size) =>
         (options.AbsoluteTolerances is { } each ? each[i] : options.AbsoluteTolerance) + (options.RelativeTolerance * size);
 
-    private void Slope(double t, double[] y, double[] dydt)
+    private void Slope(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
         Evaluations++;
         system.Derivatives(t, y, dydt);

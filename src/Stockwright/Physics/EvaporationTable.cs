@@ -57,15 +57,7 @@ internal sealed class EvaporationTable
         return cubic[0] + (part * (cubic[1] + (part * (cubic[2] + (part * cubic[3])))));
     }
 
-    private static double MonotoneSlope(double before, double after)
-    {
-        if (before * after <= 0)
-        {
-            return 0;
-        }
-
-        double mean = (before + after) / 2;
-        double limit = 3 * Math.Min(Math.Abs(before), Math.Abs(after));
-        return Math.Abs(mean) <= limit ? mean : Math.CopySign(limit, mean);
-    }
+    // The flux never falls as the water warms, so both differences are zero or above.
+    private static double MonotoneSlope(double before, double after) =>
+        Math.Min((before + after) / 2, 3 * Math.Min(before, after));
 }

@@ -49,9 +49,9 @@ public static class LidEscape
         }
     }
 
-    /// <summary>P.24 for an opening, never below a seated lid.</summary>
+    /// <summary>P.24 for an opening of 0.01 to 0.6; at its smallest still above a seated lid.</summary>
     internal static double OpeningFraction(double openFraction) =>
-        Math.Max(SeatedFraction, openFraction / (openFraction + HalfOpening));
+        openFraction / (openFraction + HalfOpening);
 
     private static Stated<Ratio> State(double value, double low, double high, Provenance provenance, string source) =>
         new(Ratio.FromDecimalFractions(value), Ratio.FromDecimalFractions(low), Ratio.FromDecimalFractions(high), provenance, source);

@@ -3,8 +3,20 @@ namespace Stockwright.Planning;
 /// <summary>Recipe, kitchen and goal in; plan out. Pure: the same request always gives the same plan.</summary>
 public static class BatchPlanner
 {
+    /// <summary>More rounds than this are a sign of a slip of the pen.</summary>
+    public const int MostRounds = 12;
+
     /// <summary>Plans a batch.</summary>
     /// <param name="request">What is asked.</param>
     /// <returns>The plan, or the problems with the field each belongs to; never both.</returns>
-    public static PlanResult Plan(PlanRequest request) => throw new NotSupportedException("Being written.");
+    public static PlanResult Plan(PlanRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        IReadOnlyList<InputProblem> problems = RequestChecks.Check(request);
+        return problems.Count > 0 ? new PlanResult(null, problems) : new PlanAssembly(request).Make();
+    }
+
+    /// <summary>The same plan with the night spent another way; used to show what each choice would mean.</summary>
+    internal static Timeline? TimelineOf(PlanRequest request) =>
+        RequestChecks.Check(request).Count > 0 ? null : new PlanAssembly(request).TimelineOnly();
 }

@@ -1,22 +1,10 @@
 using Stockwright.Kitchen;
 using Stockwright.Larder;
 using Stockwright.Recipes;
+using Stockwright.Simmering;
 using UnitsNet;
 
 namespace Stockwright.Planning;
-
-/// <summary>What is kept in the pot while it simmers.</summary>
-public enum TopUpRule
-{
-    /// <summary>Let the level fall; add water only to keep the solids covered.</summary>
-    KeepCovered,
-
-    /// <summary>Bring the level back to the line at every check.</summary>
-    KeepToLine,
-
-    /// <summary>Add nothing.</summary>
-    None,
-}
 
 /// <summary>What is done about a simmer that runs through the night.</summary>
 public enum NightPlan
@@ -87,4 +75,10 @@ public sealed record PlanRequest
 
     /// <summary>Lines of the recipe left out, by ingredient.</summary>
     public IReadOnlySet<string> LeftOut { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>Optional lines of the recipe taken in, by ingredient; the others stay out.</summary>
+    public IReadOnlySet<string> WithOptional { get; init; } = new HashSet<string>(StringComparer.Ordinal);
+
+    /// <summary>True when a line of the recipe goes in.</summary>
+    public bool Takes(RecipeLine line) => line.IsOptional ? WithOptional.Contains(line.IngredientId) : !LeftOut.Contains(line.IngredientId);
 }

@@ -85,6 +85,7 @@ public sealed class PieceTests
     [InlineData("onion", 330, "3 medium onions")]
     [InlineData("onion", 165, "1½ medium onions")]
     [InlineData("onion", 55, "½ medium onion")]
+    [InlineData("onion", 396, "3½ medium onions")]
     [InlineData("onion", 480, "4 medium onions")]
     [InlineData("onion", 2530, "20 medium onions")]
     [InlineData("onion", 5500, "50 medium onions")]
@@ -103,6 +104,7 @@ public sealed class PieceTests
     [Theory]
     [InlineData("beef-suet", 500)]
     [InlineData("onion", 5)]
+    [InlineData("onion", 20)] // Nearest is half a small onion, 35 g: too far off to say.
     [InlineData("onion", 0)]
     [InlineData("onion", -100)]
     public void Where_no_piece_makes_sense_none_is_given(string id, double grams) =>

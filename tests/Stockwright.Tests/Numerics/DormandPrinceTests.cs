@@ -19,6 +19,16 @@ public class DormandPrinceTests
         }
     }
 
+    // y' = -2 t y from 1, exact exp(-t^2): the times of the stages matter as well.
+    [Fact]
+    public void Order_holds_when_the_right_hand_side_depends_on_time()
+    {
+        double[] errors = [.. new[] { 0.2, 0.1, 0.05 }.Select(h =>
+            Math.Abs(DormandPrince.Integrate(new Bell(), 0, [1], 2, new OdeOptions { FixedStep = h }).FinalState[0] - Math.Exp(-4)))];
+        Assert.InRange(Math.Log2(errors[0] / errors[1]), 4.5, 6.5);
+        Assert.InRange(Math.Log2(errors[1] / errors[2]), 4.5, 6.5);
+    }
+
     // The quartic of Hairer et al., II.6, has order 4: the error between steps falls at least with the fourth power.
     [Fact]
     public void Dense_output_is_of_fourth_order()
@@ -123,6 +133,9 @@ public class DormandPrinceTests
             new OdeEvent("early", (t, _) => t - 0.3),
             new OdeEvent("passed", (t, _) => t - 0.1, IsTerminal: false),
             new OdeEvent("never", (t, _) => t - 0.5, IsTerminal: false));
+        OdeSolution reversed = DormandPrince.Integrate(
+            new Oscillator(), 0, [1, 0], 1, options, new OdeEvent("early", (t, _) => t - 0.3), new OdeEvent("late", (t, _) => t - 0.8));
+        Assert.Equal("early", reversed.TerminatedBy?.Name);
         Assert.Equal(["passed", "early"], solution.Events.Select(e => e.Name), StringComparer.Ordinal);
         Close.To(0.3, solution.EndTime, 2e-7);
     }
@@ -229,6 +242,13 @@ public class DormandPrinceTests
             dydt[0] = y[1];
             dydt[1] = -y[0];
         }
+    }
+
+    private readonly struct Bell : IOdeSystem
+    {
+        public int Dimension => 1;
+
+        public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt) => dydt[0] = -2 * t * y[0];
     }
 
     private readonly struct BlowUp : IOdeSystem

@@ -67,6 +67,11 @@ public class LidAndLossTests
         Close.Relative(3.66, SurfaceLosses.LevelPlateFacingUp(Celsius(22), Celsius(80), Length.FromMeters(0.28), SeaLevel).WattsPerSquareMeterKelvin, 0.02);
     }
 
+    // Simple form of the handbooks for large plates in air, 1.52 dT^(1/3) W/(m2 K) [from memory]: another fit, 15 %.
+    [Fact]
+    public void Large_level_plate_lies_near_the_simple_form() =>
+        Close.Relative(1.52 * Math.Cbrt(73), SurfaceLosses.LevelPlateFacingUp(Celsius(95), Celsius(22), Length.FromMeters(2), SeaLevel).WattsPerSquareMeterKelvin, 0.15);
+
     // Stefan-Boltzmann law, exact (class A): 0.3 sigma (353.15^2 + 295.15^2)(353.15 + 295.15).
     [Theory]
     [InlineData(0.3, 2.336, 0.001)]

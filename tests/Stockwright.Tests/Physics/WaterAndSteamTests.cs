@@ -51,6 +51,16 @@ public class WaterAndSteamTests
         Close.To(2675.7e3, SaturatedWater.VapourEnthalpy(boil).JoulesPerKilogram, 50);
     }
 
+    // IAPWS SR1-86(1992), table 1, critical point [from memory]: 22.064 MPa, 268 kPa/K, 322 kg/m3, alpha 1548, h' = h'' = 2086.6 kJ/kg.
+    [Fact]
+    public void Saturated_water_reproduces_the_release_at_the_critical_point()
+    {
+        Close.To(268e3, SaturatedWater.PressureSlopePascalsPerKelvin(647.096), 500);
+        Close.To(1548e3, SaturatedWater.AlphaJoulesPerKilogram(647.096), 500);
+        Close.To(2086.6e3, SaturatedWater.LiquidEnthalpyJoulesPerKilogram(647.096), 50);
+        Close.To(2086.6e3, SaturatedWater.VapourEnthalpyJoulesPerKilogram(647.096), 50);
+    }
+
     // Steam tables of IAPWS-95 at 500 K [from memory]: 831.3 and 13.199 kg/m3, 1827 kJ/kg.
     [Fact]
     public void Saturated_water_holds_far_above_the_kitchen()

@@ -1,0 +1,76 @@
+using Stockwright.Evidence;
+using Stockwright.Kitchen;
+using Stockwright.Physics;
+using Stockwright.Recipes;
+using Stockwright.Simmering;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>The numbers a plan leans on, with range, grade and source.</summary>
+internal static class Assumptions
+{
+    public static IReadOnlyList<Assumption> List(PlanRequest request, BatchLoad load, BoilingReport boiling)
+    {
+        Stated<double> film = SurfaceFilm.For(request.Site);
+        LoadItem heaviest = load.Items.OrderByDescending(item => item.RawKilograms).First();
+        List<Assumption> list =
+        [
+            new(
+                "film-factor",
+                "Loss from the surface against clean open water",
+                new(Ratio.FromDecimalFractions(film.Low), Ratio.FromDecimalFractions(film.Value), Ratio.FromDecimalFractions(film.High)),
+                film.Provenance,
+                film.Source,
+                "Evaporation, top-ups and yield. Weigh one pot to replace it: the kitchen page says how."),
+            Of("lid-escape", "Vapour that gets past the lid", LidEscape.Fraction(request.Lid), "Evaporation. No measurement of a lid ajar was found."),
+            Of("hob-efficiency", "Hob power that reaches the pot", request.Hob.Efficiency, "Heat-up time and energy."),
+            Of("retained", "Liquor held by spent solids, of their wet weight", LiquorExchange.Retained, "Yield."),
+            Of("released", $"Liquor drawn from {heaviest.Ingredient.Name.ToLowerInvariant()}, of its weight", LiquorExchange.Released(heaviest.Ingredient, heaviest.Line.Preparation), "Yield and level."),
+            Of("skimmed", "Liquid lifted with the scum", LiquorExchange.Skimmed, "Yield."),
+            Of("strain-loss", "Lost in straining, transfer and tasting", LiquorExchange.StrainLoss, "Yield."),
+            Of("cover", "Water over the solids at the start", LiquorExchange.CoverDepth, "Water to the line."),
+            Of("density", $"True density of {heaviest.Ingredient.Name.ToLowerInvariant()}", heaviest.Ingredient.TrueDensity, "Room the solids take, and so the fill line."),
+        ];
+        if (request.Recipe.ChillsAndDefats)
+        {
+            list.Add(Of("defat-loss", "Stock that goes with the fat", LiquorExchange.DefatLoss, "Yield."));
+        }
+
+        if (heaviest.Ingredient.PackDensity is { } pack)
+        {
+            list.Add(Of("pack", $"Heap of {heaviest.Ingredient.Name.ToLowerInvariant()}: weight per room it takes", pack, "Whether the solids are covered."));
+        }
+
+        if (heaviest.Line.Preparation == Preparation.Roast && heaviest.Ingredient.RoastLoss is { } loss)
+        {
+            list.Add(Of("roast-loss", $"Weight {heaviest.Ingredient.Name.ToLowerInvariant()} loses in the oven", loss, "Room in the pot, and juice left to give."));
+        }
+
+        list.Add(new(
+            "air-pressure",
+            "Air pressure",
+            Same(boiling.Pressure),
+            boiling.PressureIsMeasured ? Provenance.CookStated : Provenance.Computed,
+            boiling.PressureIsMeasured ? "barometer in this kitchen" : "ISO 2533 standard atmosphere at the kitchen's altitude; weather moves it by 30 hPa, and the boil by 0.8 °C",
+            "Boiling point."));
+        if (request.Pot.Kind == PotKind.Open)
+        {
+            list.Add(new(
+                "pot-mass",
+                "Weight of the empty pot",
+                Same(request.Pot.EmptyMass),
+                Provenance.CookStated,
+                "from the kitchen page: weighed, or estimated from the pot's size",
+                "Heat-up time, a little."));
+        }
+
+        return list;
+    }
+
+    private static Assumption Of<T>(string key, string name, Stated<T> stated, string effect)
+        where T : IQuantity =>
+        new(key, name, new Band<IQuantity>(stated.Low, stated.Value, stated.High), stated.Provenance, stated.Source, effect);
+
+    private static Band<IQuantity> Same(IQuantity quantity) => new(quantity, quantity, quantity);
+}

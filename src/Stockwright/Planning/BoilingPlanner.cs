@@ -1,0 +1,46 @@
+using Stockwright.Evidence;
+using Stockwright.Recipes;
+using Stockwright.Simmering;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>What the air pressure allows, and how long the simmer is for it.</summary>
+internal static class BoilingPlanner
+{
+    public static BoilingReport Report(PlanRequest request, PotEnvironment environment)
+    {
+        SimmerStage stage = request.Recipe.Stages[ScriptWriter.MainStage(request.Recipe)];
+        Temperature asked = request.SimmerTemperature ?? stage.Target;
+        Temperature hottest = Temperature.FromDegreesCelsius(environment.HottestReachableCelsius);
+        Temperature reached = asked <= hottest ? asked : hottest;
+        TimeSpan askedTime = request.SimmerTime ?? stage.Time;
+        Band<double> stretch = reached < asked ? SimmerStretch.Between(asked, reached) : new Band<double>(1, 1, 1);
+
+        // Only what draws on collagen needs the longer time, and only when the cook has not set the time.
+        bool stretches = request.SimmerTime is null && reached < asked && DrawsCollagen(request);
+        return new BoilingReport
+        {
+            Pressure = Pressure.FromPascals(environment.AirPascals),
+            PressureIsMeasured = request.Site.MeasuredPressure is not null,
+            BoilingPoint = Temperature.FromDegreesCelsius(environment.BoilingCelsius),
+            Asked = asked,
+            Reached = reached,
+            AskedTime = askedTime,
+            PlannedTime = stretches ? Capped(askedTime * stretch.Central) : askedTime,
+            Stretch = stretch,
+        };
+    }
+
+    private static bool DrawsCollagen(PlanRequest request) => request.Recipe.Lines.Any(line =>
+        line.Role == LineRole.Bones
+        && request.Larder.TryFind(line.IngredientId, out Larder.Ingredient? ingredient)
+        && ingredient.Collagen is { Value.DecimalFractions: > 0.005 });
+
+    /// <summary>To the next quarter of an hour, and never past the longest simmer accepted.</summary>
+    private static TimeSpan Capped(TimeSpan time)
+    {
+        TimeSpan rounded = TimeSpan.FromMinutes(Math.Ceiling(time.TotalMinutes / 15) * 15);
+        return rounded < PlanRequest.SimmerTimeRange.Most ? rounded : PlanRequest.SimmerTimeRange.Most;
+    }
+}

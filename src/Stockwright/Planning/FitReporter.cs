@@ -1,0 +1,43 @@
+using Stockwright.Kitchen;
+using Stockwright.Recipes;
+using Stockwright.Simmering;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>Writes how a fitted load stands in its pot.</summary>
+internal static class FitReporter
+{
+    public static FitReport Report(PlanRequest request, FittedLoad fitted, FittedLoad largest, int rounds, SimmerOutcome outcome)
+    {
+        (Length safe, FillLimit limit) = PotFitter.SafeMaximum(request.Pot);
+        double height = request.Pot.InnerHeight.Meters;
+        double displaced = fitted.Load.Items.Where(item => item.Line.Joins == JoinMoment.Start).Sum(item => item.Charge?.VolumeCubicMetres ?? 0);
+        return new FitReport
+        {
+            Verdict = rounds == 1 ? FitVerdict.Fits : FitVerdict.NeedsRounds,
+            Rounds = rounds,
+            LargestYield = Volume.FromLiters(largest.Litres),
+            PotsThatFit = rounds == 1 ? [] : [.. request.OtherPots.Where(pot => Holds(pot, request.Pot, fitted.Litres * rounds, largest.Litres)).Select(pot => pot.Name)],
+            SolidsDisplacement = Volume.FromCubicMeters(displaced),
+            SolidsHeight = Length.FromMeters(outcome.StartHeapMetres),
+            WaterToLine = SimmerForecaster.Cold(fitted.WaterKilograms),
+            FillLine = Length.FromMeters(fitted.LineMetres),
+            FillLineFromRim = Length.FromMeters(height - fitted.LineMetres),
+            PeakLevel = Length.FromMeters(outcome.PeakMetres),
+            Freeboard = Length.FromMeters(height - outcome.PeakMetres),
+            SafeMaximum = safe,
+            Limit = limit,
+            CoverDepth = Length.FromMeters(fitted.LineMetres - outcome.StartHeapMetres),
+            CoverDecidesWater = fitted.CoverDecides,
+        };
+    }
+
+    /// <summary>A guess by safe volume, enough to name a pot to try.</summary>
+    private static bool Holds(Pot other, Pot pot, double litres, double largestLitres)
+    {
+        double here = pot.VolumeAt(PotFitter.SafeMaximum(pot).Level).Liters;
+        Length level = PotFitter.SafeMaximum(other).Level;
+        return level > Length.Zero && other.VolumeAt(level).Liters / here * largestLitres >= litres;
+    }
+}

@@ -1,0 +1,121 @@
+using Stockwright.Evidence;
+using Stockwright.Simmering;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>Writes the water ledger and the yield with its band (F.5 and F.6 in docs/equations.md).</summary>
+internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, FittedLoad fitted, SimmerRuns runs)
+{
+    private readonly SimmerOutcome central = runs.Central;
+
+    /// <summary>
+    /// Yield of strained, defatted stock. Each uncertain figure is moved alone to its ends and the shifts add in quadrature:
+    /// they are independent, and eight times in ten the truth is expected inside.
+    /// </summary>
+    public Band<Volume> Yield()
+    {
+        Stated<Ratio> retained = LiquorExchange.Retained;
+        Stated<Ratio> strain = LiquorExchange.StrainLoss;
+        Stated<Ratio> defat = LiquorExchange.DefatLoss;
+        double yield = fitter.YieldKilograms(central);
+        double Of(double r, double s, double d) => fitter.YieldKilograms(central, r, s, d);
+        double r0 = retained.Value.DecimalFractions;
+        double s0 = strain.Value.DecimalFractions;
+        double d0 = defat.Value.DecimalFractions;
+        double[] low =
+        [
+            fitter.YieldKilograms(runs.LosesMore),
+            Of(retained.High.DecimalFractions, s0, d0),
+            Of(r0, strain.High.DecimalFractions, d0),
+            Of(r0, s0, defat.High.DecimalFractions),
+            yield - ReleaseShift(low: true),
+        ];
+        double[] high =
+        [
+            fitter.YieldKilograms(runs.LosesLess),
+            Of(retained.Low.DecimalFractions, s0, d0),
+            Of(r0, strain.Low.DecimalFractions, d0),
+            Of(r0, s0, defat.Low.DecimalFractions),
+            yield + ReleaseShift(low: false),
+        ];
+        return new Band<Volume>(
+            SimmerForecaster.Cold(Math.Max(0, yield - Quadrature(low, yield))),
+            SimmerForecaster.Cold(yield),
+            SimmerForecaster.Cold(yield + Quadrature(high, yield)));
+    }
+
+    public WaterLedger Write(Band<Volume> yield)
+    {
+        double otherLiquids = fitted.Load.Items.Sum(item => item.LiquidKilograms);
+        double retained = PotFitter.RetainedKilograms(central, LiquorExchange.Retained.Value.DecimalFractions);
+        double drained = Math.Max(0, central.LiquidLeftKilograms - retained);
+        double strainLoss = drained * LiquorExchange.StrainLoss.Value.DecimalFractions;
+        double defatLoss = request.Recipe.ChillsAndDefats ? (drained - strainLoss) * LiquorExchange.DefatLoss.Value.DecimalFractions : 0;
+        double held = Math.Min(retained, central.LiquidLeftKilograms) + central.LiftedWithSolidsKilograms;
+        double heldLow = PotFitter.RetainedKilograms(central, LiquorExchange.Retained.Low.DecimalFractions) + central.LiftedWithSolidsKilograms;
+        double heldHigh = PotFitter.RetainedKilograms(central, LiquorExchange.Retained.High.DecimalFractions) + central.LiftedWithSolidsKilograms;
+        List<LedgerEntry> put =
+        [
+            new("water-to-line", "Water to the line", Exact(fitted.WaterKilograms), "cold water poured over the solids"),
+            new("top-ups", "Top-ups", Spread(run => run.ToppedUpKilograms), "water added at the checks"),
+        ];
+        AddIfAny(put, new("other-liquids", "Wine, vinegar, paste", Exact(otherLiquids), "liquids of the recipe"));
+        AddIfAny(put, new("drawn-from-solids", "Drawn from the solids", Around(central.ReleasedKilograms, 0.5, 1.6), "juice of bones, meat and vegetables; estimate"));
+        List<LedgerEntry> taken =
+        [
+            new("evaporated", "Evaporated", Spread(run => run.SteamKilograms), "heat-up and simmer"),
+            new("skimmed", "Skimmed off", Around(central.SkimmedKilograms, 0.5, 2), "lifted with the scum; estimate"),
+        ];
+        AddIfAny(taken, new("soaked-up", "Soaked up", Around(central.SoakedUpKilograms, 0.7, 1.4), "dried things swell; estimate"));
+        taken.Add(new("held-by-solids", "Left in the spent solids", new(SimmerForecaster.Cold(heldLow), SimmerForecaster.Cold(held), SimmerForecaster.Cold(heldHigh)), "liquor that clings in bones and vegetables; estimate"));
+        taken.Add(new("straining", "Lost in straining", Share(strainLoss, LiquorExchange.StrainLoss), "cloth, vessels and tasting; estimate"));
+        AddIfAny(taken, new("defatting", "Lost in defatting", Share(defatLoss, LiquorExchange.DefatLoss), "goes with the fat; estimate"));
+        taken.Add(new("yield", "Strained stock", yield, "what you keep"));
+        return new WaterLedger(put, taken);
+    }
+
+    /// <summary>Shift of the yield when the solids give as much as their range allows, one ingredient at a time, in quadrature.</summary>
+    private double ReleaseShift(bool low)
+    {
+        double sum = 0;
+        foreach (LoadItem item in fitted.Load.Items.Where(item => item.Charge is not null))
+        {
+            Stated<Ratio> released = LiquorExchange.Released(item.Ingredient, item.Line.Preparation);
+            double shift = (low ? released.Value - released.Low : released.High - released.Value).DecimalFractions * item.InPotKilograms;
+            sum += shift;
+        }
+
+        // What the solids give is no longer there to hold liquor back; the difference is small beside the range itself.
+        // Ingredients of one pot err together (same cook, same cut size), so their shifts add straight.
+        return sum;
+    }
+
+    private static void AddIfAny(List<LedgerEntry> entries, LedgerEntry entry)
+    {
+        if (entry.Volume.Central.CubicMeters > 0)
+        {
+            entries.Add(entry);
+        }
+    }
+
+    private static double Quadrature(IEnumerable<double> values, double centre) =>
+        Math.Sqrt(values.Sum(value => (value - centre) * (value - centre)));
+
+    private static Band<Volume> Exact(double kilograms) => Around(kilograms, 1, 1);
+
+    private static Band<Volume> Around(double kilograms, double low, double high) =>
+        new(SimmerForecaster.Cold(kilograms * low), SimmerForecaster.Cold(kilograms), SimmerForecaster.Cold(kilograms * high));
+
+    private static Band<Volume> Share(double kilograms, Stated<Ratio> share) =>
+        Around(kilograms, share.Low / share.Value, share.High / share.Value);
+
+    private Band<Volume> Spread(Func<SimmerOutcome, double> value)
+    {
+        double a = value(runs.LosesLess);
+        double b = value(runs.LosesMore);
+        double c = value(central);
+        return new Band<Volume>(
+            SimmerForecaster.Cold(Math.Min(Math.Min(a, b), c)), SimmerForecaster.Cold(c), SimmerForecaster.Cold(Math.Max(Math.Max(a, b), c)));
+    }
+}

@@ -1,0 +1,91 @@
+using System.Globalization;
+using Stockwright.Evidence;
+using Stockwright.Kitchen;
+using Stockwright.Measures;
+using Stockwright.Simmering;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>What the cook should read first.</summary>
+internal static class Notices
+{
+    public static IReadOnlyList<PlanNotice> List(PlanRequest request, FitReport fit, BoilingReport boiling, SimmerOutcome outcome, Band<Volume> yield, double litres)
+    {
+        List<PlanNotice> notices = [];
+        AddFit(request, fit, notices);
+        AddBoiling(request, boiling, notices);
+        if (!outcome.IsReached)
+        {
+            notices.Add(new(NoticeLevel.Warning, "hob-too-weak", $"This hob cannot bring this pot to the simmer: it settles at about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))}. Put the lid on, take a smaller batch, or a stronger ring.", "hob"));
+        }
+
+        if (fit.CoverDecidesWater && yield.Central.Liters > litres * 1.03 && request.Goal is not PlanGoal.FillPot)
+        {
+            notices.Add(new(NoticeLevel.Hint, "covered", $"Covering the solids takes more water than this yield needs: expect {KitchenFormat.Both(yield.Central)}. Break the bones smaller, use a narrower pot, or boil the strained stock down."));
+        }
+
+        if (request.TopUp == TopUpRule.None && outcome.LowestMetres < outcome.StartHeapMetres)
+        {
+            notices.Add(new(NoticeLevel.Warning, "uncovered", "Without topping up, the solids stand out of the liquid before the end.", "topup"));
+        }
+
+        if (request.Goal is PlanGoal.UseBones use)
+        {
+            AddAvoided(request, use, notices);
+        }
+
+        return notices;
+    }
+
+    private static void AddFit(PlanRequest request, FitReport fit, List<PlanNotice> notices)
+    {
+        if (fit.Verdict == FitVerdict.NeedsRounds)
+        {
+            string others = fit.PotsThatFit.Count > 0 ? $" It would fit in one go in: {string.Join(", ", fit.PotsThatFit)}." : "";
+            notices.Add(new(
+                NoticeLevel.Warning,
+                "does-not-fit",
+                string.Create(CultureInfo.InvariantCulture, $"This does not fit the pot at once: make it in {fit.Rounds} equal rounds, or in {fit.Rounds} such pots. Amounts below are for one round. The most this pot makes is {KitchenFormat.Both(fit.LargestYield)}.{others}"),
+                Field(request.Goal)));
+        }
+
+        if (fit.FillLine < Length.FromCentimeters(4) && fit.FillLine < request.Pot.InnerHeight * 0.15)
+        {
+            notices.Add(new(NoticeLevel.Hint, "pot-too-wide", "The liquid stands very low in this pot: it reduces fast and scorches easily. A narrower pot suits this batch.", "pot"));
+        }
+    }
+
+    private static void AddBoiling(PlanRequest request, BoilingReport boiling, List<PlanNotice> notices)
+    {
+        if (!boiling.IsOutOfReach)
+        {
+            return;
+        }
+
+        string what = $"{KitchenFormat.Both(boiling.Asked)} cannot be reached: here the pot {(request.Pot.Kind == PotKind.PressureCooker ? "tops out" : "boils")} at {KitchenFormat.Both(boiling.Reached)}.";
+        string time = boiling.PlannedTime > boiling.AskedTime
+            ? $" The plan runs {KitchenFormat.Text(boiling.PlannedTime)} instead of {KitchenFormat.Text(boiling.AskedTime)} to draw as much from the bones."
+            : string.Create(CultureInfo.InvariantCulture, $" For the same from the bones it would take {boiling.Stretch.Central:0.0} times as long.");
+        bool matters = boiling.Stretch.Central > 1.02;
+        notices.Add(new(NoticeLevel.Warning, "simmer-out-of-reach", matters ? what + time : what, "simmer"));
+    }
+
+    private static void AddAvoided(PlanRequest request, PlanGoal.UseBones use, List<PlanNotice> notices)
+    {
+        foreach (BonesAtHand bones in use.Bones)
+        {
+            if (request.Larder.TryFind(bones.IngredientId, out Larder.Ingredient? ingredient) && ingredient.Note is { Length: > 0 } note)
+            {
+                notices.Add(new(NoticeLevel.Hint, "ingredient-note", $"{ingredient.Name}: {note}"));
+            }
+        }
+    }
+
+    private static string Field(PlanGoal goal) => goal switch
+    {
+        PlanGoal.UseBones => "bones-0-kg",
+        PlanGoal.MakeVolume { PortionSize: not null } => "portion-count",
+        _ => "litres",
+    };
+}

@@ -1,0 +1,176 @@
+using Stockwright.Kitchen;
+using Stockwright.Measures;
+using Stockwright.Recipes;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>What must hold before anything is computed; each failure is told in the cook's words beside its field.</summary>
+internal static class RequestChecks
+{
+    /// <summary>Coldest and hottest simmer the planner works with; open pots boil first, pressure cookers reach about 121 C.</summary>
+    public static readonly (Temperature Least, Temperature Most) SimmerRange = (Temperature.FromDegreesCelsius(40), Temperature.FromDegreesCelsius(125));
+
+    /// <summary>Largest batch accepted.</summary>
+    public static readonly Volume LargestBatch = Volume.FromLiters(5000);
+
+    public static IReadOnlyList<InputProblem> Check(PlanRequest request)
+    {
+        List<InputProblem> problems = [];
+        CheckPot(request.Pot, problems);
+        CheckHob(request.Hob, problems);
+        CheckSite(request.Site, problems);
+        CheckRecipe(request, problems);
+        CheckGoal(request, problems);
+        CheckTimes(request, problems);
+        return problems;
+    }
+
+    private static void CheckPot(Pot pot, List<InputProblem> problems)
+    {
+        foreach ((string field, Length diameter) in new[] { ("pot-diameter", pot.BaseDiameter), ("pot-brim-diameter", pot.BrimDiameter) })
+        {
+            if (!IsWithin(diameter.Meters, Pot.DiameterRange.Least.Meters, Pot.DiameterRange.Most.Meters))
+            {
+                problems.Add(new(field, $"A pot is between {KitchenFormat.Both(Pot.DiameterRange.Least)} and {KitchenFormat.Both(Pot.DiameterRange.Most)} across."));
+            }
+        }
+
+        if (!IsWithin(pot.InnerHeight.Meters, Pot.HeightRange.Least.Meters, Pot.HeightRange.Most.Meters))
+        {
+            problems.Add(new("pot-height", $"A pot is between {KitchenFormat.Both(Pot.HeightRange.Least)} and {KitchenFormat.Both(Pot.HeightRange.Most)} high inside."));
+        }
+        else if (pot.Kind == PotKind.Open && pot.InnerHeight < Length.FromCentimeters(7))
+        {
+            problems.Add(new("pot-height", "A pot this shallow leaves no room for 5 cm (2 in) under the rim and any stock below it."));
+        }
+
+        if (!IsWithin(pot.EmptyMass.Kilograms, 0.05, 200))
+        {
+            problems.Add(new("pot-mass", "An empty pot weighs between 50 g and 200 kg."));
+        }
+    }
+
+    private static void CheckHob(Hob hob, List<InputProblem> problems)
+    {
+        if (!IsWithin((double)hob.RatedPower.Watts, (double)Hob.PowerRange.Least.Watts, (double)Hob.PowerRange.Most.Watts))
+        {
+            problems.Add(new("hob-power", "A hob is between 0.2 and 60 kW."));
+        }
+
+        if (hob.OwnEfficiency is { } own && !IsWithin(own.DecimalFractions, 0.05, 1))
+        {
+            problems.Add(new("hob-efficiency", "Between 5 and 100 % of a hob's power reaches the pot."));
+        }
+    }
+
+    private static void CheckSite(KitchenSite site, List<InputProblem> problems)
+    {
+        if (!IsWithin(site.Altitude.Meters, -400, 5000))
+        {
+            problems.Add(new("altitude", "Kitchens lie between 400 m below the sea and 5000 m above it (-1300 to 16400 ft)."));
+        }
+
+        if (site.MeasuredPressure is { } pressure && !IsWithin(pressure.Hectopascals, 500, 1100))
+        {
+            problems.Add(new("pressure", "Air pressure at a kitchen lies between 500 and 1100 hPa (14.8 to 32.5 inHg)."));
+        }
+
+        if (!IsWithin(site.Room.DegreesCelsius, 0, 50))
+        {
+            problems.Add(new("room", "A kitchen is between 0 and 50 °C (32 to 122 °F)."));
+        }
+
+        if (!IsWithin(site.TapWater.DegreesCelsius, 0.5, 40))
+        {
+            problems.Add(new("tap", "Cold water is between 0.5 and 40 °C (33 to 104 °F)."));
+        }
+
+        if (site.OwnFilmFactor is { } film && !IsWithin(film, Simmering.SurfaceFilm.Range.Least, Simmering.SurfaceFilm.Range.Most))
+        {
+            problems.Add(new("film", "A weighed pot gives a film factor between 0.02 and 1.6."));
+        }
+    }
+
+    private static void CheckRecipe(PlanRequest request, List<InputProblem> problems)
+    {
+        foreach ((string field, string message) in RecipeValidation.Check(request.Recipe, request.Larder))
+        {
+            problems.Add(new("recipe", $"This recipe cannot be planned yet ({field}): {message}"));
+        }
+
+        if (problems.Count == 0 && !request.Recipe.Lines.Any(line => line.Role == LineRole.Bones && request.Takes(line)))
+        {
+            problems.Add(new("recipe", "Nothing is left to make stock from: keep at least one of the bones or main ingredients."));
+        }
+    }
+
+    private static void CheckGoal(PlanRequest request, List<InputProblem> problems)
+    {
+        switch (request.Goal)
+        {
+            case PlanGoal.MakeVolume make:
+                string field = make.PortionSize is null ? "litres" : "portion-count";
+                if (!IsWithin(make.Yield.Liters, 0.05, LargestBatch.Liters))
+                {
+                    problems.Add(new(field, "Ask for between 0.05 and 5000 L (a few spoons to a tanker)."));
+                }
+
+                break;
+            case PlanGoal.UseBones use:
+                CheckBones(request, use, problems);
+                break;
+        }
+    }
+
+    private static void CheckBones(PlanRequest request, PlanGoal.UseBones use, List<InputProblem> problems)
+    {
+        if (use.Bones.Count == 0)
+        {
+            problems.Add(new("bones", "Say how much of which bones you have."));
+        }
+
+        for (int i = 0; i < use.Bones.Count; i++)
+        {
+            if (!request.Larder.TryFind(use.Bones[i].IngredientId, out _))
+            {
+                problems.Add(new($"bones-{i}-cut", $"The larder has no '{use.Bones[i].IngredientId}'."));
+            }
+
+            if (!IsWithin(use.Bones[i].Mass.Kilograms, 0.01, 10_000))
+            {
+                problems.Add(new($"bones-{i}-kg", "Bones weigh between 10 g and 10 t."));
+            }
+        }
+    }
+
+    private static void CheckTimes(PlanRequest request, List<InputProblem> problems)
+    {
+        if (request.SimmerTemperature is { } simmer && !IsWithin(simmer.DegreesCelsius, SimmerRange.Least.DegreesCelsius, SimmerRange.Most.DegreesCelsius))
+        {
+            problems.Add(new("simmer", "A simmer lies between 40 and 125 °C (104 to 257 °F)."));
+        }
+
+        if (request.SimmerTime is { } time && (time < PlanRequest.SimmerTimeRange.Least || time > PlanRequest.SimmerTimeRange.Most))
+        {
+            problems.Add(new("hours", "Simmer for between a minute and 72 hours."));
+        }
+
+        if (request.CheckInterval < PlanRequest.CheckIntervalRange.Least || request.CheckInterval > PlanRequest.CheckIntervalRange.Most)
+        {
+            problems.Add(new("check", "Look in every 20 minutes to 6 hours."));
+        }
+
+        if (request.Schedule.StartAt is null == request.Schedule.ReadyBy is null)
+        {
+            problems.Add(new("when", "Give either a start or a time to be ready by."));
+        }
+
+        if (request.Schedule.WakesAt == request.Schedule.SleepsAt)
+        {
+            problems.Add(new("wakes", "Waking and bedtime must differ."));
+        }
+    }
+
+    private static bool IsWithin(double value, double least, double most) => value >= least && value <= most;
+}

@@ -1,0 +1,179 @@
+using Stockwright.Recipes;
+using Stockwright.Simmering;
+using UnitsNet;
+
+namespace Stockwright.Planning;
+
+/// <summary>A stretch of the simmer's clock the cook sleeps through, and what is done instead of checks.</summary>
+/// <param name="FromSeconds">Start on the simmer's clock.</param>
+/// <param name="Seconds">Length; time at temperature for a hold, standing cold for a stop.</param>
+/// <param name="Night">What is done.</param>
+internal sealed record NightWindow(double FromSeconds, double Seconds, NightPlan Night);
+
+/// <summary>Turns recipe, load and wishes into what is done to the pot, second by second.</summary>
+internal sealed class ScriptWriter
+{
+    /// <summary>The oven keeps a covered pot at about this, C (common practice: 90 to 105 C oven).</summary>
+    public const double OvenHoldCelsius = 93;
+
+    private static readonly double[] LongSkims = [5 * 60, 15 * 60, 30 * 60, 45 * 60];
+    private static readonly double[] ShortSkims = [5 * 60, 15 * 60];
+
+    private readonly PlanRequest request;
+    private readonly double targetCelsius;
+    private readonly double mainSeconds;
+    private readonly int mainStage;
+
+    /// <summary>Prepares to write scripts.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="target">Temperature of the main stage.</param>
+    /// <param name="simmer">Time of the main stage.</param>
+    public ScriptWriter(PlanRequest request, Temperature target, TimeSpan simmer)
+    {
+        this.request = request;
+        targetCelsius = target.DegreesCelsius;
+        mainSeconds = simmer.TotalSeconds;
+        mainStage = MainStage(request.Recipe);
+    }
+
+    /// <summary>The stage the cook's wishes for temperature and time belong to: the longest that holds.</summary>
+    public static int MainStage(StockRecipe recipe)
+    {
+        int best = recipe.Stages.Count - 1;
+        for (int i = recipe.Stages.Count - 1; i >= 0; i--)
+        {
+            if (!recipe.Stages[i].ClimbsSlowly && (recipe.Stages[best].ClimbsSlowly || recipe.Stages[i].Time > recipe.Stages[best].Time))
+            {
+                best = i;
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>Writes the script for a load and its water.</summary>
+    public SimmerScript Write(BatchLoad load, double waterKilograms, double lineMetres, IReadOnlyList<NightWindow>? nights = null)
+    {
+        List<StageScript> stages = [];
+        for (int i = 0; i < request.Recipe.Stages.Count; i++)
+        {
+            SimmerStage stage = request.Recipe.Stages[i];
+            bool main = i == mainStage;
+            double seconds = main ? MainSeconds(nights ?? []) : stage.Time.TotalSeconds;
+            stages.Add(new StageScript(
+                main ? targetCelsius : stage.Target.DegreesCelsius,
+                seconds,
+                stage.ClimbsSlowly,
+                stage.LiftsOut,
+                Actions(load, i, seconds, nights ?? [])));
+        }
+
+        double liquid = waterKilograms + load.Items.Sum(item => item.LiquidKilograms);
+        int skims = Math.Max(1, stages.Sum(stage => stage.Actions.Count(action => action.Kind == PotActionKind.Skim)));
+        return new SimmerScript(
+            load.StartSolids(),
+            liquid,
+            request.Site.TapWater.DegreesCelsius,
+            stages,
+            request.TopUp,
+            request.Site.TapWater.DegreesCelsius,
+            lineMetres,
+            OvenHoldCelsius,
+            LiquorExchange.Skimmed.Value.DecimalFractions / skims,
+            LiquorExchange.Retained.Value.DecimalFractions);
+    }
+
+    /// <summary>Time of the main stage; a pot in the oven overnight stays there until the cook is up.</summary>
+    private double MainSeconds(IReadOnlyList<NightWindow> nights) => nights.Count > 0 && nights[^1] is { Night: NightPlan.OvenHold } last
+        ? Math.Max(mainSeconds, last.FromSeconds + last.Seconds)
+        : mainSeconds;
+
+    /// <summary>When a line goes in, on the simmer's clock of its stage, seconds.</summary>
+    public static double JoinSeconds(RecipeLine line, double stageSeconds) => line.Joins switch
+    {
+        JoinMoment.AfterFirstSkim => Math.Min(3600, stageSeconds / 3),
+        JoinMoment.BeforeEnd => Math.Max(0, stageSeconds - (line.BeforeEnd ?? TimeSpan.FromHours(1)).TotalSeconds),
+        _ => 0,
+    };
+
+    private List<PotAction> Actions(BatchLoad load, int stage, double seconds, IReadOnlyList<NightWindow> nights)
+    {
+        List<PotAction> actions = [];
+        actions.AddRange(load.Items
+            .Where(item => item.Charge is not null && item.Line.Joins != JoinMoment.Start && StageOf(item.Line) == stage)
+            .GroupBy(item => JoinSeconds(item.Line, seconds))
+            .Select(group => new PotAction(group.Key, PotActionKind.Add, [.. group.Select(item => item.Charge!)], Label: Names(group))));
+        if (stage == mainStage)
+        {
+            AddSkims(actions, seconds);
+            AddChecks(actions, seconds);
+            foreach (NightWindow night in nights)
+            {
+                Sleep(actions, night, seconds);
+            }
+        }
+
+        return [.. actions.OrderBy(action => action.AtSeconds).ThenBy(action => action.Kind)];
+    }
+
+    /// <summary>The name without its kind: "thyme, dried" is thyme once it is on the scale.</summary>
+    private static string PlainName(Larder.Ingredient ingredient) => ingredient.Name.Split(',')[0].ToLowerInvariant();
+
+    private static string Names(IEnumerable<LoadItem> items) =>
+        string.Join(", ", items.OrderByDescending(item => item.RawKilograms).Select(item => PlainName(item.Ingredient)));
+
+    private int StageOf(RecipeLine line) => line.Joins == JoinMoment.WithStage ? line.Stage : mainStage;
+
+    private void AddSkims(List<PotAction> actions, double seconds)
+    {
+        if (request.Recipe.Kind is StockKind.KelpAndDriedFish)
+        {
+            return;
+        }
+
+        double[] skims = seconds >= 2 * 3600 ? LongSkims : ShortSkims;
+        actions.AddRange(skims.Where(at => at < seconds - 60).Select(at => new PotAction(at, PotActionKind.Skim)));
+    }
+
+    private void AddChecks(List<PotAction> actions, double seconds)
+    {
+        double interval = request.CheckInterval.TotalSeconds;
+        for (double at = Math.Min(3600, interval); at <= seconds - (15 * 60); at += interval)
+        {
+            actions.Add(new PotAction(at, PotActionKind.Check));
+        }
+    }
+
+    private static void Sleep(List<PotAction> actions, NightWindow night, double seconds)
+    {
+        double until = Math.Min(night.FromSeconds + night.Seconds, seconds);
+        if (night.Night == NightPlan.StopAndCool)
+        {
+            actions.Add(new PotAction(night.FromSeconds, PotActionKind.Pause, PauseSeconds: night.Seconds));
+            return;
+        }
+
+        if (night.Night == NightPlan.OvenHold)
+        {
+            // Nobody comes by: no checks and no skimming; what was to go in goes in after waking, or before bed when that is too late.
+            actions.RemoveAll(action => action.Kind is PotActionKind.Check or PotActionKind.Skim && Within(action, night, until));
+            for (int i = 0; i < actions.Count; i++)
+            {
+                if (actions[i].Kind == PotActionKind.Add && Within(actions[i], night, until))
+                {
+                    actions[i] = actions[i] with { AtSeconds = until <= seconds - (30 * 60) ? until : night.FromSeconds };
+                }
+            }
+
+            actions.Add(new PotAction(night.FromSeconds, PotActionKind.HoldBegins));
+            actions.Add(new PotAction(until, PotActionKind.HoldEnds));
+            if (until < seconds - (15 * 60))
+            {
+                actions.Add(new PotAction(until, PotActionKind.Check));
+            }
+        }
+    }
+
+    private static bool Within(PotAction action, NightWindow night, double until) =>
+        action.AtSeconds > night.FromSeconds && action.AtSeconds < until;
+}

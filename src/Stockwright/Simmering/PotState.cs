@@ -1,0 +1,165 @@
+using Stockwright.Physics;
+
+namespace Stockwright.Simmering;
+
+/// <summary>
+/// The pot at this moment: the integrator's state, the solids, and the books of mass and enthalpy.
+/// Everything the cook puts in or takes out goes through here, so that the books close.
+/// </summary>
+internal sealed class PotState
+{
+    private readonly PotEnvironment environment;
+    private readonly double[] y = new double[PotSystem.StateCount];
+
+    public PotState(PotEnvironment environment, PotSystem system, SimmerScript script)
+    {
+        this.environment = environment;
+        System = system;
+        Solids = new PotContents(environment.Pot);
+        Solids.Add(script.StartSolids, 0);
+        y[PotSystem.Contents] = Solids.SolidsLoaded + script.StartWaterKilograms;
+        Sync();
+        y[PotSystem.Enthalpy] = system.HeatCapacity(y[PotSystem.Contents]) * script.StartCelsius;
+        Outcome.MassIn = y[PotSystem.Contents];
+        Outcome.EnergyIn = y[PotSystem.Enthalpy];
+        Outcome.StartMetres = Level();
+        Outcome.StartHeapMetres = Solids.HeapHeight(0);
+        Outcome.PeakMetres = Outcome.StartMetres;
+    }
+
+    public PotSystem System { get; }
+
+    public PotContents Solids { get; }
+
+    public SimmerOutcome Outcome { get; } = new();
+
+    public ReadOnlySpan<double> Vector => y;
+
+    public double Progress => y[PotSystem.Progress];
+
+    public double Celsius => System.Celsius(y);
+
+    public double Liquid() => Solids.Liquid(y[PotSystem.Contents], Progress);
+
+    public double Level() => Solids.Level(Liquid(), Celsius, Progress);
+
+    public void Take(ReadOnlySpan<double> integrated) => integrated.CopyTo(y);
+
+    /// <summary>Tells the equations what is in the pot now.</summary>
+    public void Sync()
+    {
+        System.DryHeatCapacity = environment.PotHeatCapacity + Solids.SolidsHeatCapacity;
+        System.SolidsLoaded = Solids.SolidsLoaded;
+        System.Surface = environment.Pot.SurfaceAtMetres(environment.Pot.IsTapered
+            ? environment.Pot.LevelAtCubicMetres(((y[PotSystem.Contents] - Solids.SolidsLoaded) / 1000) + Solids.Volumes(Progress).Solid)
+            : 0);
+    }
+
+    /// <summary>Notes the highest level, and the lowest once it simmers.</summary>
+    public void Track()
+    {
+        double level = Level();
+        Outcome.PeakMetres = Math.Max(Outcome.PeakMetres, level);
+        if (Outcome.HeatUpSeconds > 0)
+        {
+            Outcome.LowestMetres = Math.Min(Outcome.LowestMetres, level);
+        }
+    }
+
+    /// <summary>True when full heat carries the pot past a temperature with a little to spare.</summary>
+    public bool CanReach(double celsius)
+    {
+        Sync();
+        double need = environment.LossWatts(celsius) + (System.VapourRate(celsius) * LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius));
+        return System.FullHeat > 1.03 * need;
+    }
+
+    public void Pour(double kilograms, double celsius)
+    {
+        double enthalpy = kilograms * PotSystem.LiquidSpecificHeat * celsius;
+        y[PotSystem.Contents] += kilograms;
+        y[PotSystem.Enthalpy] += enthalpy;
+        Outcome.ToppedUpKilograms += kilograms;
+        Outcome.MassIn += kilograms;
+        Outcome.EnergyIn += enthalpy;
+    }
+
+    public void Skim(double kilograms)
+    {
+        double enthalpy = kilograms * PotSystem.LiquidSpecificHeat * Celsius;
+        y[PotSystem.Contents] -= kilograms;
+        y[PotSystem.Enthalpy] -= enthalpy;
+        Outcome.SkimmedKilograms += kilograms;
+        Outcome.MassOut += kilograms;
+        Outcome.EnergyOut += enthalpy;
+    }
+
+    public void Add(IReadOnlyList<SolidCharge> joining, double celsius)
+    {
+        double loaded = Solids.SolidsLoaded;
+        double capacity = Solids.SolidsHeatCapacity;
+        Solids.Add(joining, Progress);
+        double mass = Solids.SolidsLoaded - loaded;
+        double enthalpy = (Solids.SolidsHeatCapacity - capacity) * celsius;
+        y[PotSystem.Contents] += mass;
+        y[PotSystem.Enthalpy] += enthalpy;
+        Outcome.MassIn += mass;
+        Outcome.EnergyIn += enthalpy;
+        Sync();
+    }
+
+    /// <summary>All solids out, with the liquor that clings to them.</summary>
+    public void LiftOut(double retainedShare)
+    {
+        CountSolids();
+        double solids = Solids.SolidsNow(Progress);
+        double clinging = Math.Min(Liquid(), solids * retainedShare / (1 - retainedShare));
+        double remaining = Liquid() - clinging;
+        double celsius = Celsius;
+        double enthalpyBefore = y[PotSystem.Enthalpy];
+        Outcome.LiftedWithSolidsKilograms += clinging;
+        Outcome.MassOut += y[PotSystem.Contents] - remaining;
+        Solids.Clear();
+        y[PotSystem.Contents] = remaining;
+        Sync();
+        y[PotSystem.Enthalpy] = System.HeatCapacity(remaining) * celsius;
+        Outcome.EnergyOut += enthalpyBefore - y[PotSystem.Enthalpy];
+    }
+
+    /// <summary>Cools the pot to a temperature outside the simulation; the heat is entered as gone.</summary>
+    public void CoolTo(double celsius)
+    {
+        double enthalpyBefore = y[PotSystem.Enthalpy];
+        y[PotSystem.Enthalpy] = System.HeatCapacity(y[PotSystem.Contents]) * celsius;
+        Outcome.EnergyOut += enthalpyBefore - y[PotSystem.Enthalpy];
+    }
+
+    /// <summary>Heat off: closes the books.</summary>
+    public void Close(double seconds, double setCelsius)
+    {
+        Sync();
+        CountSolids();
+        System.Mode = HeatMode.Hold;
+        Outcome.TotalSeconds = seconds;
+        Outcome.LiquidLeftKilograms = Liquid();
+        Outcome.SpentSolidsKilograms += Solids.SolidsNow(Progress);
+        Outcome.SteamKilograms = y[PotSystem.Steam];
+        Outcome.HobHeatJoules = y[PotSystem.HobHeat];
+        Outcome.HoldWatts = System.HoldWatts(setCelsius);
+        Outcome.SteadySteamKilogramsPerSecond = System.VapourRate(setCelsius);
+        Outcome.MassOut += y[PotSystem.Steam];
+        Outcome.MassLeft = y[PotSystem.Contents];
+        Outcome.EnergyIn += y[PotSystem.HeatIn];
+        Outcome.EnergyOut += y[PotSystem.WallLoss] + y[PotSystem.SteamLoss];
+        Outcome.EnergyLeft = y[PotSystem.Enthalpy];
+        Outcome.LowestMetres = Math.Min(Outcome.LowestMetres, Outcome.PeakMetres);
+    }
+
+    /// <summary>Enters what the solids gave and soaked up, before they leave the pot.</summary>
+    private void CountSolids()
+    {
+        (double given, double soaked) = Solids.Exchanged(Progress);
+        Outcome.ReleasedKilograms += given;
+        Outcome.SoakedUpKilograms += soaked;
+    }
+}

@@ -1,0 +1,161 @@
+using Stockwright.Numerics;
+using Stockwright.Physics;
+
+namespace Stockwright.Simmering;
+
+/// <summary>How the cook drives the heat.</summary>
+internal enum HeatMode
+{
+    /// <summary>Full power until the set temperature.</summary>
+    Full,
+
+    /// <summary>Just what holds the temperature, as far as the hob can.</summary>
+    Hold,
+
+    /// <summary>Just what makes it climb at a steady rate.</summary>
+    Climb,
+
+    /// <summary>No heat.</summary>
+    Off,
+}
+
+/// <summary>
+/// The pot as a system of differential equations (S.1 to S.6 in docs/equations.md).
+/// Enthalpy and mass are the states, so that what a Runge-Kutta step does to them sums up exactly in the books.
+/// </summary>
+internal sealed class PotSystem(PotEnvironment environment, double filmFactor, double lidFactor, double efficiency) : IOdeSystem
+{
+    /// <summary>Enthalpy of pot and contents above 0 C, J.</summary>
+    public const int Enthalpy = 0;
+
+    /// <summary>Mass of the contents, kg.</summary>
+    public const int Contents = 1;
+
+    /// <summary>Mass gone as steam, kg.</summary>
+    public const int Steam = 2;
+
+    /// <summary>Heat put in, J.</summary>
+    public const int HeatIn = 3;
+
+    /// <summary>Heat lost by wall and surface, J.</summary>
+    public const int WallLoss = 4;
+
+    /// <summary>Enthalpy gone with the steam, J.</summary>
+    public const int SteamLoss = 5;
+
+    /// <summary>Progress of the exchange between solids and liquor, dimensionless (S.6).</summary>
+    public const int Progress = 6;
+
+    /// <summary>Heat put in by the hob alone, J.</summary>
+    public const int HobHeat = 7;
+
+    public const int StateCount = 8;
+
+    /// <summary>
+    /// Specific heat of liquid water between 15 and 95 C, J/(kg K): the mean slope of the IAPWS enthalpy,
+    /// (398.087 - 62.980) kJ/kg over 80 K (heat.md 1.2).
+    /// </summary>
+    public const double LiquidSpecificHeat = 4188.8;
+
+    /// <summary>Loss at a gentle boil, kg/(m2 s): 12 kg/(m2 h), between a lively simmer and a rolling boil (estimate).</summary>
+    public const double GentleBoilFlux = 12.0 / 3600;
+
+    /// <summary>Steam a sealed pressure cooker lets go, kg/s: 0.05 kg/h (common practice: up to 0.1 L/h).</summary>
+    public const double SealedLeak = 0.05 / 3600;
+
+    /// <summary>Rate of the exchange at 98 C, 1/s: 0.6 per hour (stock.md 3.2, from meat N-substances at 3 and 6 h).</summary>
+    private const double ExchangeRate = 0.6 / 3600;
+
+    /// <summary>0.3 x 109 kJ/mol over the gas constant, K: the weak temperature dependence of the exchange (stock.md 3.2).</summary>
+    private const double ExchangeActivationKelvins = 0.3 * 109_000 / 8.314462618;
+
+    public int Dimension => StateCount;
+
+    public HeatMode Mode { get; set; }
+
+    /// <summary>With <see cref="HeatMode.Climb"/>: K/s.</summary>
+    public double ClimbRate { get; set; }
+
+    /// <summary>Part of the vapour that leaves past the lid.</summary>
+    public double Escape { get; set; } = 1;
+
+    /// <summary>True in the oven: heat is not the hob's, and as much as is needed is there.</summary>
+    public bool InOven { get; set; }
+
+    /// <summary>Heat capacity of pot and solids, J/K.</summary>
+    public double DryHeatCapacity { get; set; }
+
+    /// <summary>Mass of the solids when they went in, kg.</summary>
+    public double SolidsLoaded { get; set; }
+
+    /// <summary>Free surface, m2.</summary>
+    public double Surface { get; set; }
+
+    public double FilmFactor => filmFactor;
+
+    public double LidFactor => lidFactor;
+
+    public double FullHeat => environment.HobWatts * efficiency;
+
+    public double HeatCapacity(double contents) => DryHeatCapacity + ((contents - SolidsLoaded) * LiquidSpecificHeat);
+
+    public double Celsius(ReadOnlySpan<double> y) => y[Enthalpy] / HeatCapacity(y[Contents]);
+
+    public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
+    {
+        double capacity = HeatCapacity(y[Contents]);
+        double celsius = y[Enthalpy] / capacity;
+        double walls = environment.LossWatts(celsius);
+        double latent = LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
+        double vapour = y[Contents] > SolidsLoaded ? VapourRate(celsius) : 0;
+        double available = InOven ? double.MaxValue : FullHeat;
+        double heat = Mode switch
+        {
+            HeatMode.Full => available,
+            HeatMode.Hold => Math.Clamp(walls + (vapour * latent), 0, available),
+            HeatMode.Climb => Math.Clamp(walls + (vapour * latent) + (capacity * ClimbRate), 0, available),
+            _ => 0,
+        };
+
+        double steamEnthalpy = (LiquidSpecificHeat * celsius) + latent;
+        dydt[Enthalpy] = heat - walls - (vapour * steamEnthalpy);
+        dydt[Contents] = -vapour;
+        dydt[Steam] = vapour;
+        dydt[HeatIn] = heat;
+        dydt[WallLoss] = walls;
+        dydt[SteamLoss] = vapour * steamEnthalpy;
+        dydt[Progress] = ExchangeRate * Math.Exp(-ExchangeActivationKelvins * ((1 / (celsius + 273.15)) - (1 / 371.15)));
+        dydt[HobHeat] = InOven ? 0 : heat;
+    }
+
+    /// <summary>Steam leaving the pot, kg/s (S.3 below the boil, S.4 at it).</summary>
+    public double VapourRate(double celsius)
+    {
+        if (environment.IsSealed)
+        {
+            return celsius > 90 ? SealedLeak : 0;
+        }
+
+        double surfaceCelsius = Math.Clamp(celsius, 0, environment.BoilingCelsius);
+        double transfer = Math.Max(0, filmFactor * environment.CleanFlux(surfaceCelsius));
+        if (celsius < environment.BoilingCelsius - 0.05 || Mode == HeatMode.Full)
+        {
+            return Surface * Escape * lidFactor * transfer;
+        }
+
+        // At the boil bubbles break the film and the burner decides; a cook keeps it gentle, and the hob is the limit.
+        double gentle = Surface * Escape * lidFactor * Math.Max(transfer, GentleBoilFlux);
+        double limit = Math.Max(0, FullHeat - environment.LossWatts(celsius)) / LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
+        return Math.Max(Surface * Escape * lidFactor * transfer, Math.Min(gentle, limit));
+    }
+
+    /// <summary>Heat that holds a temperature, W.</summary>
+    public double HoldWatts(double celsius)
+    {
+        HeatMode before = Mode;
+        Mode = HeatMode.Hold;
+        double watts = environment.LossWatts(celsius) + (VapourRate(celsius) * LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius));
+        Mode = before;
+        return watts;
+    }
+}

@@ -1,0 +1,132 @@
+using Stockwright.Evidence;
+using Stockwright.Kitchen;
+using Stockwright.Physics;
+using UnitsNet;
+
+namespace Stockwright.Simmering;
+
+/// <summary>The central run with the two that lose more and less steam.</summary>
+internal sealed record SimmerRuns(SimmerOutcome Central, SimmerOutcome LosesLess, SimmerOutcome LosesMore);
+
+/// <summary>Runs the pot with central and outer figures and writes the forecast.</summary>
+internal sealed class SimmerForecaster
+{
+    /// <summary>Density of water at 20 C, kg/m3: every volume in a plan is as if measured cold.</summary>
+    public const double ColdDensity = 998.2;
+
+    private readonly PotEnvironment environment;
+    private readonly Stated<Ratio> efficiency;
+    private readonly double film;
+    private readonly double lessFactor;
+    private readonly double moreFactor;
+
+    public SimmerForecaster(PotEnvironment environment, Hob hob, LidPosition lid, KitchenSite site)
+    {
+        this.environment = environment;
+        efficiency = hob.Efficiency;
+        Stated<double> stated = SurfaceFilm.For(site);
+        Stated<Ratio> escape = LidEscape.Fraction(lid);
+        film = stated.Value;
+
+        // Film and lid are independent factors, so their logarithms add in quadrature.
+        lessFactor = Math.Exp(-Quadrature(stated.Low / stated.Value, escape.Low / escape.Value));
+        moreFactor = Math.Exp(Quadrature(stated.High / stated.Value, escape.High / escape.Value));
+    }
+
+    public SimmerOutcome RunCentral(SimmerScript script) => Run(script, 1, sampled: false);
+
+    public SimmerRuns RunAll(SimmerScript script) =>
+        new(Run(script, 1, sampled: true), Run(script, lessFactor, sampled: true), Run(script, moreFactor, sampled: true));
+
+    public HeatUp HeatUp(SimmerScript script, SimmerOutcome central)
+    {
+        SimmerScript start = script with { Stages = [script.Stages[0] with { Seconds = 1, Actions = [], LiftsOut = false }] };
+        bool climbs = script.Stages[0].Climbs;
+        double Seconds(Ratio share) => climbs
+            ? script.Stages[0].Seconds
+            : SimmerRun.Execute(environment, start, film, 1, share.DecimalFractions, sampled: false).HeatUpSeconds;
+        return new HeatUp(
+            new Band<TimeSpan>(
+                TimeSpan.FromSeconds(Seconds(efficiency.High)),
+                TimeSpan.FromSeconds(climbs ? script.Stages[0].Seconds : central.HeatUpSeconds),
+                TimeSpan.FromSeconds(Seconds(efficiency.Low))),
+            central.IsReached,
+            Temperature.FromDegreesCelsius(central.FinalCelsius));
+    }
+
+    public SimmerForecast Write(SimmerRuns runs)
+    {
+        SimmerOutcome central = runs.Central;
+        double potHeight = environment.Pot.InnerHeight.Meters;
+        int points = Math.Min(central.Points.Count, Math.Min(runs.LosesLess.Points.Count, runs.LosesMore.Points.Count));
+        List<SimmerSample> samples = new(points);
+        List<(Length, Length)> band = new(points);
+        for (int i = 0; i < points; i++)
+        {
+            SimmerOutcome.PointInTime point = central.Points[i];
+            samples.Add(new SimmerSample(
+                TimeSpan.FromSeconds(point.Seconds),
+                Temperature.FromDegreesCelsius(point.Celsius),
+                Length.FromMeters(point.LevelMetres),
+                Cold(point.LiquidKilograms),
+                Cold(point.SteamKilograms),
+                Power.FromWatts(point.HeatWatts)));
+            double a = runs.LosesMore.Points[i].LevelMetres;
+            double b = runs.LosesLess.Points[i].LevelMetres;
+            band.Add((Length.FromMeters(Math.Min(Math.Min(a, b), point.LevelMetres)), Length.FromMeters(Math.Max(Math.Max(a, b), point.LevelMetres))));
+        }
+
+        List<SimmerCheck> checks = [];
+        for (int i = 0; i < central.Checks.Count; i++)
+        {
+            SimmerOutcome.CheckOutcome check = central.Checks[i];
+            SimmerOutcome.CheckOutcome less = runs.LosesLess.Checks[i];
+            SimmerOutcome.CheckOutcome more = runs.LosesMore.Checks[i];
+            checks.Add(new SimmerCheck(
+                TimeSpan.FromSeconds(check.Seconds),
+                Length.FromMeters(check.LevelBefore),
+                Ordered(potHeight - less.LevelBefore, potHeight - check.LevelBefore, potHeight - more.LevelBefore, value => Length.FromMeters(value)),
+                Ordered(less.TopUpKilograms, check.TopUpKilograms, more.TopUpKilograms, Cold),
+                Length.FromMeters(check.LevelAfter)));
+        }
+
+        return new SimmerForecast
+        {
+            Samples = samples,
+            LevelBand = band,
+            Checks = checks,
+            Length = TimeSpan.FromSeconds(central.TotalSeconds),
+            Evaporated = Spread(runs, run => run.SteamKilograms, Cold),
+            ToppedUp = Spread(runs, run => run.ToppedUpKilograms, Cold),
+            EvaporationRate = Spread(runs, run => run.SteadySteamKilogramsPerSecond / ColdDensity, value => VolumeFlow.FromCubicMetersPerSecond(value)),
+            HobEnergy = Ordered(
+                runs.LosesLess.HobHeatJoules / efficiency.High.DecimalFractions,
+                central.HobHeatJoules / efficiency.Value.DecimalFractions,
+                runs.LosesMore.HobHeatJoules / efficiency.Low.DecimalFractions,
+                value => Energy.FromJoules(value)),
+            HoldSetting = Ratio.FromDecimalFractions(central.HoldWatts / (environment.HobWatts * efficiency.Value.DecimalFractions)),
+            LowestLevel = Length.FromMeters(central.LowestMetres),
+            Books = new SimmerBooks(
+                Mass.FromKilograms(central.MassIn),
+                Mass.FromKilograms(central.MassOut),
+                Mass.FromKilograms(central.MassLeft),
+                Energy.FromJoules(central.EnergyIn),
+                Energy.FromJoules(central.EnergyOut),
+                Energy.FromJoules(central.EnergyLeft)),
+        };
+    }
+
+    public static Volume Cold(double kilograms) => Volume.FromCubicMeters(kilograms / ColdDensity);
+
+    private static double Quadrature(double first, double second) =>
+        Math.Sqrt((Math.Log(first) * Math.Log(first)) + (Math.Log(second) * Math.Log(second)));
+
+    private static Band<T> Spread<T>(SimmerRuns runs, Func<SimmerOutcome, double> value, Func<double, T> unit) =>
+        Ordered(value(runs.LosesLess), value(runs.Central), value(runs.LosesMore), unit);
+
+    private static Band<T> Ordered<T>(double one, double central, double other, Func<double, T> unit) =>
+        new(unit(Math.Min(Math.Min(one, other), central)), unit(central), unit(Math.Max(Math.Max(one, other), central)));
+
+    private SimmerOutcome Run(SimmerScript script, double factor, bool sampled) =>
+        SimmerRun.Execute(environment, script, film, factor, efficiency.Value.DecimalFractions, sampled);
+}

@@ -1,0 +1,62 @@
+namespace Stockwright.Simmering;
+
+/// <summary>What happens to the pot at a moment of a stage.</summary>
+internal enum PotActionKind
+{
+    /// <summary>Scum is lifted.</summary>
+    Skim,
+
+    /// <summary>Scum lifted, level read, water added by the rule.</summary>
+    Check,
+
+    /// <summary>Solids go in.</summary>
+    Add,
+
+    /// <summary>Lid on, into the oven.</summary>
+    HoldBegins,
+
+    /// <summary>Out of the oven, lid back.</summary>
+    HoldEnds,
+
+    /// <summary>Heat off, cooled, kept cold, taken up again.</summary>
+    Pause,
+}
+
+/// <summary>One thing done to the pot.</summary>
+/// <param name="AtSeconds">Time since the stage reached its temperature.</param>
+/// <param name="Kind">What is done.</param>
+/// <param name="Solids">With <see cref="PotActionKind.Add"/>: what goes in.</param>
+/// <param name="PauseSeconds">With <see cref="PotActionKind.Pause"/>: how long it stands cold.</param>
+/// <param name="Label">With <see cref="PotActionKind.Add"/>: names of what goes in.</param>
+internal sealed record PotAction(double AtSeconds, PotActionKind Kind, IReadOnlyList<SolidCharge>? Solids = null, double PauseSeconds = 0, string Label = "");
+
+/// <summary>One stage: bring to a temperature, keep it for a time, do things on the way.</summary>
+/// <param name="SetCelsius">Temperature to hold.</param>
+/// <param name="Seconds">Time at temperature.</param>
+/// <param name="Climbs">True when the time is spent climbing there.</param>
+/// <param name="LiftsOut">True when all solids are lifted out at the end.</param>
+/// <param name="Actions">In order of time.</param>
+internal sealed record StageScript(double SetCelsius, double Seconds, bool Climbs, bool LiftsOut, IReadOnlyList<PotAction> Actions);
+
+/// <summary>The whole course, from heat on to heat off.</summary>
+/// <param name="StartSolids">In the pot with the cold water.</param>
+/// <param name="StartWaterKilograms">Water and other liquids in at the start.</param>
+/// <param name="StartCelsius">Temperature of everything at the start.</param>
+/// <param name="Stages">At least one.</param>
+/// <param name="TopUp">What is kept in the pot.</param>
+/// <param name="TopUpCelsius">Temperature of the water added.</param>
+/// <param name="LineMetres">The fill line.</param>
+/// <param name="HoldCelsius">Temperature of the pot in the oven.</param>
+/// <param name="SkimShare">Share of the liquid lifted at each skim.</param>
+/// <param name="RetainedShare">Liquor in solids lifted out, share of their wet mass.</param>
+internal sealed record SimmerScript(
+    IReadOnlyList<SolidCharge> StartSolids,
+    double StartWaterKilograms,
+    double StartCelsius,
+    IReadOnlyList<StageScript> Stages,
+    TopUpRule TopUp,
+    double TopUpCelsius,
+    double LineMetres,
+    double HoldCelsius,
+    double SkimShare,
+    double RetainedShare);

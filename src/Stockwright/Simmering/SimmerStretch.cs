@@ -1,0 +1,26 @@
+using Stockwright.Evidence;
+using UnitsNet;
+
+namespace Stockwright.Simmering;
+
+/// <summary>
+/// How much longer the same collagen takes at a lower temperature (equation S.9): the ratio of Arrhenius rates with an activation
+/// energy of 109 kJ/mol (90 to 120), worked out from chicken bones at 100 and 120 C (J Cookery Sci Japan 1998 31(4):293, abstract).
+/// </summary>
+public static class SimmerStretch
+{
+    private const double GasConstant = 8.314462618;
+
+    /// <summary>Relative rate of collagen extraction, one at 98 C.</summary>
+    public static double RelativeRate(Temperature temperature) => RelativeRate(temperature.Kelvins, 109_000);
+
+    /// <summary>Time at <paramref name="reached"/> for the extraction of a unit time at <paramref name="asked"/>.</summary>
+    public static Band<double> Between(Temperature asked, Temperature reached)
+    {
+        double Stretch(double activation) => RelativeRate(asked.Kelvins, activation) / RelativeRate(reached.Kelvins, activation);
+        return new Band<double>(Stretch(90_000), Stretch(109_000), Stretch(120_000));
+    }
+
+    private static double RelativeRate(double kelvins, double activationJoulesPerMole) =>
+        Math.Exp(-activationJoulesPerMole / GasConstant * ((1 / kelvins) - (1 / 371.15)));
+}

@@ -1,0 +1,59 @@
+using Stockwright.Evidence;
+using Stockwright.Kitchen;
+using Stockwright.Physics;
+using UnitsNet;
+
+namespace Stockwright.Simmering;
+
+/// <summary>
+/// The film factor: how much less a simmering stock pot loses than clean open water at the same temperature (equation S.3).
+/// A stock wears a film of fat and scum and a skin cooler than the bulk, so it loses a fraction of the clean-water figure.
+/// The default is set so that the school ratio closes; a kitchen replaces it by weighing one pot.
+/// </summary>
+public static class SurfaceFilm
+{
+    /// <summary>Smallest and largest film factor accepted as a kitchen's own figure.</summary>
+    public static readonly (double Least, double Most) Range = (0.02, 1.6);
+
+    /// <summary>The default with its range.</summary>
+    public static Stated<double> Default { get; } = new(
+        0.16,
+        0.08,
+        0.32,
+        Provenance.Estimate,
+        "set so that the school ratio closes (6 qt of water over 8 lb of bones gives 4 qt); the range spans simmers of 3.5 to 9 h");
+
+    /// <summary>The factor for a kitchen: its own weighed figure with 15 % either way, or the default.</summary>
+    public static Stated<double> For(KitchenSite site) => site.OwnFilmFactor is { } own
+        ? new Stated<double>(own, own / 1.15, own * 1.15, Provenance.CookStated, "weighed in this kitchen")
+        : Default;
+
+    /// <summary>The film factor from a weighed pot: measured loss over what clean water would lose.</summary>
+    /// <param name="lost">Mass lost over the time, the pot held at the temperature throughout.</param>
+    /// <param name="time">How long, above zero.</param>
+    /// <param name="diameter">Inner diameter at the surface, above zero.</param>
+    /// <param name="temperature">Temperature of the stock, below the boil.</param>
+    /// <param name="lid">How the lid sat.</param>
+    /// <param name="site">The room.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A mass, time or diameter is not above zero, or the stock was no warmer than the room.</exception>
+    public static double FromWeighedPot(Mass lost, TimeSpan time, Length diameter, Temperature temperature, LidPosition lid, KitchenSite site)
+    {
+        Require(lost > Mass.Zero, nameof(lost), "The pot must have lost something.");
+        Require(time > TimeSpan.Zero, nameof(time), "The time must be above zero.");
+        Require(diameter > Length.Zero, nameof(diameter), "The diameter must be above zero.");
+        Require(temperature.DegreesCelsius > site.Room.DegreesCelsius + 20, nameof(temperature), "The stock must be well above the room's temperature.");
+        double pascals = Air.PressurePascals(site);
+        double flux = Evaporation.CleanWaterKilogramsPerSquareMetreSecond(
+            temperature.Kelvins, site.Room.Kelvins, site.Humidity.DecimalFractions, pascals);
+        double area = Math.PI / 4 * diameter.Meters * diameter.Meters;
+        return lost.Kilograms / (flux * area * LidEscape.CentralFraction(lid) * time.TotalSeconds);
+    }
+
+    private static void Require(bool holds, string parameter, string message)
+    {
+        if (!holds)
+        {
+            throw new ArgumentOutOfRangeException(parameter, message);
+        }
+    }
+}
