@@ -12,6 +12,8 @@ internal static class StorageStart
     {
         services.AddStockwrightSqlite(options.DataFolder);
         services.AddSingleton<IKitchenSource, StoredKitchenSource>();
+        services.AddSingleton<LarderShelf>();
+        services.AddSingleton<RecipeShelf>();
     }
 
     /// <summary>Makes or migrates the database; fills a fresh one.</summary>
