@@ -17,7 +17,10 @@ public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyL
 
     public TypedForm Form => Typed.Form;
 
-    public FormState State => new(Form, Problems);
+    public FormState State => new(
+        Form,
+        Problems,
+        [.. (Plan?.Notices ?? []).Where(notice => notice.Field is not null).Select(notice => new InputProblem(notice.Field!, notice.Message))]);
 
     public KitchenSetup Kitchen => Book.Kitchen;
 
