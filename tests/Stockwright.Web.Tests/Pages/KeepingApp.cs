@@ -2,7 +2,10 @@ using System.Net;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.AspNetCore.TestHost;
 using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.DependencyInjection;
+using Stockwright.Web.Planner;
 using Xunit;
 
 namespace Stockwright.Web.Tests.Pages;
@@ -54,6 +57,9 @@ public sealed partial class KeepingApp : WebApplicationFactory<Program>
     {
         builder.UseSetting("STOCKWRIGHT_DATA", folder);
         builder.UseSetting("STOCKWRIGHT_DEMO", Demo ? "true" : "false");
+
+        // These tests are about keeping; the numbers of a plan have tests of their own.
+        builder.ConfigureTestServices(services => services.AddSingleton<PlanBatch>(FakePlan.Plan));
     }
 
     protected override void Dispose(bool disposing)
