@@ -85,6 +85,14 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         return Excess(high) <= 0 ? high : low;
     }
 
+    /// <summary>A load with water up to a given line, whatever that yields.</summary>
+    public FittedLoad ToLine(double litres, Length line)
+    {
+        BatchLoad load = perLitre.Scaled(litres);
+        double liquid = Contents(load).LiquidForLevel(line.Meters, request.Site.TapWater.DegreesCelsius, 0);
+        return Run(litres, liquid - load.Items.Sum(item => item.LiquidKilograms));
+    }
+
     /// <summary>Strained, defatted stock of a run, kg.</summary>
     public double YieldKilograms(SimmerOutcome outcome) => YieldKilograms(
         outcome,
@@ -112,7 +120,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         double level = contents.HeapHeight(0) + LiquorExchange.CoverDepth.Value.Meters;
         double water = contents.LiquidForLevel(level, tap, 0);
         SimmerScript script = new(
-            solids, water, tap, [new StageScript(1000, 1, Climbs: false, LiftsOut: false, [])], TopUpRule.None, tap, level, ScriptWriter.OvenHoldCelsius, 0, 0);
+            solids, water, tap, [new StageScript(forecaster.BoilingCelsius, 1, Climbs: false, LiftsOut: false, [])], TopUpRule.None, tap, level, ScriptWriter.OvenHoldCelsius, 0, 0);
         return (water, forecaster.RunCentral(script).HeatUpSeconds);
     }
 

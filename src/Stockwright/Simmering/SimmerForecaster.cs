@@ -35,6 +35,9 @@ internal sealed class SimmerForecaster
         moreFactor = Math.Exp(Quadrature(stated.High / stated.Value, escape.High / escape.Value));
     }
 
+    /// <summary>Where water boils in the open here, C.</summary>
+    public double BoilingCelsius => environment.BoilingCelsius;
+
     public SimmerOutcome RunCentral(SimmerScript script) => Run(script, 1, sampled: false);
 
     public SimmerRuns RunAll(SimmerScript script) =>
