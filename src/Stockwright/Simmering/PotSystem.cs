@@ -91,6 +91,9 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// <summary>Mass of the solids when they went in, kg.</summary>
     public double SolidsLoaded { get; set; }
 
+    /// <summary>Mass of the contents at which no free liquid is left to boil away, kg.</summary>
+    public double DryContents { get; set; }
+
     /// <summary>Free surface, m2.</summary>
     public double Surface { get; set; }
 
@@ -110,7 +113,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         double celsius = y[Enthalpy] / capacity;
         double walls = environment.LossWatts(celsius);
         double latent = LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
-        double vapour = y[Contents] > SolidsLoaded ? VapourRate(celsius) : 0;
+        double vapour = y[Contents] > DryContents ? VapourRate(celsius) : 0;
         double available = InOven ? double.MaxValue : FullHeat;
         double heat = Mode switch
         {
