@@ -36,6 +36,7 @@ builder.Services.AddProblemDetails();
 builder.Services.AddOpenApi();
 builder.Services.AddSingleton<IKitchenSource, DemoKitchenSource>();
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
+builder.Services.AddScoped<PlanDesk>();
 
 WebApplication app = builder.Build();
 

@@ -5,7 +5,8 @@ namespace Stockwright.Web.Forms;
 /// <summary>A form on its way back to the cook: what was typed, and what is wrong with it. Cascaded to the field components.</summary>
 /// <param name="Typed">Raw strings as typed.</param>
 /// <param name="Problems">What is wrong, by field.</param>
-public sealed record FormState(TypedForm Typed, IReadOnlyList<InputProblem> Problems)
+/// <param name="Remarks">What is worth knowing beside a field though nothing is wrong with it; may be null.</param>
+public sealed record FormState(TypedForm Typed, IReadOnlyList<InputProblem> Problems, IReadOnlyList<InputProblem>? Remarks = null)
 {
     /// <summary>A form nobody has filled in.</summary>
     public static FormState Empty { get; } = new(TypedForm.Empty, []);
@@ -13,6 +14,10 @@ public sealed record FormState(TypedForm Typed, IReadOnlyList<InputProblem> Prob
     /// <summary>Problems of one field.</summary>
     public IEnumerable<InputProblem> At(string field) =>
         Problems.Where(problem => string.Equals(problem.Field, field, StringComparison.Ordinal));
+
+    /// <summary>Remarks of one field.</summary>
+    public IEnumerable<InputProblem> RemarksAt(string field) =>
+        (Remarks ?? []).Where(remark => string.Equals(remark.Field, field, StringComparison.Ordinal));
 
     /// <summary>True when any of the fields has a problem; a name ending in <c>*</c> stands for all that begin so.</summary>
     public bool AnyAt(params ReadOnlySpan<string> fields)

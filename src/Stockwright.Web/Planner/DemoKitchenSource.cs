@@ -8,7 +8,7 @@ namespace Stockwright.Web.Planner;
 /// <summary>A kitchen of our own invention, until the database brings the cook's.</summary>
 internal sealed class DemoKitchenSource : IKitchenSource
 {
-    private static readonly PlanningBook Book = new(new RecipeBook([]), new LarderTable([]), VillageHall());
+    private static readonly PlanningBook Book = new(StandardRecipes.Book, StandardLarder.Table, VillageHall());
 
     public ValueTask<PlanningBook> LoadAsync(CancellationToken cancellationToken) => ValueTask.FromResult(Book);
 

@@ -48,6 +48,7 @@ internal static partial class PlanFields
     public const string Tap = "tap";
     public const string Film = "film";
     public const string Leave = "leave-";
+    public const string With = "with-";
     public const string Bones = "bones";
 
     /// <summary>Chosen in place of a pot or hob of the kitchen.</summary>
@@ -81,7 +82,7 @@ internal static partial class PlanFields
     }.ToFrozenSet(StringComparer.Ordinal);
 
     public static bool IsKnown(string name) =>
-        Fixed.Contains(name) || name.StartsWith(Leave, StringComparison.Ordinal) || TryReadBonesName(name, out _, out _);
+        Fixed.Contains(name) || name.StartsWith(Leave, StringComparison.Ordinal) || name.StartsWith(With, StringComparison.Ordinal) || TryReadBonesName(name, out _, out _);
 
     public static string BonesField(int row, string part) => string.Create(CultureInfo.InvariantCulture, $"bones-{row}-{part}");
 

@@ -41,13 +41,14 @@ public static class PlanQuery
         KitchenSite site = ReadSite(reader, book.Kitchen.Site);
         PlanGoal? goal = GoalReader.Read(reader, book.Larder);
         PlanSchedule schedule = ScheduleReader.Read(reader, book.Zone, now);
-        double? simmer = reader.Number(PlanFields.Simmer, "Simmer temperature", Measure.Temperature, 40 + 273.15, 130 + 273.15);
+        double? simmer = reader.Number(PlanFields.Simmer, "Simmer temperature", Measure.Temperature, 40 + 273.15, 125 + 273.15);
         double? seconds = reader.Number(
             PlanFields.Hours, "Simmer time", Measure.Hours, PlanRequest.SimmerTimeRange.Least.TotalSeconds, PlanRequest.SimmerTimeRange.Most.TotalSeconds);
         double? check = reader.Number(
             PlanFields.Check, "Time between checks", Measure.Minutes, PlanRequest.CheckIntervalRange.Least.TotalSeconds, PlanRequest.CheckIntervalRange.Most.TotalSeconds);
         TopUpRule? topUp = reader.Word(PlanFields.TopUp, "Topping up", PlanWords.TopUps);
-        HashSet<string> leftOut = ReadLeftOut(reader, recipe, book);
+        HashSet<string> leftOut = ReadTicks(reader, PlanFields.Leave, recipe, book);
+        HashSet<string> withOptional = ReadTicks(reader, PlanFields.With, recipe, book);
 
         PlanRequest? request = null;
         if (reader.Problems.Count == 0 && recipe is not null && pot is not null && hob is not null && lid is { } position && goal is not null)
@@ -70,6 +71,7 @@ public static class PlanQuery
                 CheckInterval = check is { } interval ? TimeSpan.FromSeconds(interval) : TimeSpan.FromHours(1),
                 TopUp = topUp ?? TopUpRule.KeepCovered,
                 LeftOut = leftOut,
+                WithOptional = withOptional,
             };
         }
 
@@ -117,9 +119,9 @@ public static class PlanQuery
     {
         double? altitude = reader.Number(PlanFields.Altitude, "Altitude", Measure.Height, -400, 5000);
         double? pressure = reader.Number(PlanFields.Pressure, "Air pressure", Measure.AirPressure, LeastPascals, MostPascals);
-        double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, -5 + 273.15, 55 + 273.15);
-        double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 0.5 + 273.15, 60 + 273.15);
-        double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, 0.02, 1.5);
+        double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, 273.15, 50 + 273.15);
+        double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 0.5 + 273.15, 40 + 273.15);
+        double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, SurfaceFilm.Range.Least, SurfaceFilm.Range.Most);
         KitchenSite site = kitchen;
         if (altitude is { } metres)
         {
@@ -136,12 +138,14 @@ public static class PlanQuery
         };
     }
 
-    private static HashSet<string> ReadLeftOut(FieldReader reader, StockRecipe? recipe, PlanningBook book)
+    /// <summary>Ingredients ticked under a prefix: lines to leave out, or optional lines to take in.</summary>
+    private static HashSet<string> ReadTicks(FieldReader reader, string prefix, StockRecipe? recipe, PlanningBook book)
     {
-        HashSet<string> leftOut = new(StringComparer.Ordinal);
-        foreach (string name in reader.Form.Names.Where(name => name.StartsWith(PlanFields.Leave, StringComparison.Ordinal)))
+        HashSet<string> ticked = new(StringComparer.Ordinal);
+        bool takesIn = string.Equals(prefix, PlanFields.With, StringComparison.Ordinal);
+        foreach (string name in reader.Form.Names.Where(name => name.StartsWith(prefix, StringComparison.Ordinal)))
         {
-            string ingredient = name[PlanFields.Leave.Length..];
+            string ingredient = name[prefix.Length..];
             if (reader.Form[name].Trim() is not ("1" or "true" or "on"))
             {
                 continue;
@@ -149,26 +153,27 @@ public static class PlanQuery
 
             if (!book.Larder.TryFind(ingredient, out _))
             {
-                reader.Report(name, $"There is no ingredient called {KitchenNumber.Quote(ingredient)} to leave out.");
+                reader.Report(name, $"There is no ingredient called {KitchenNumber.Quote(ingredient)} to {(takesIn ? "add" : "leave out")}.");
                 continue;
             }
 
             // A tick left over from another recipe does no harm and says nothing.
             List<RecipeLine> lines = [.. (recipe?.Lines ?? []).Where(line => string.Equals(line.IngredientId, ingredient, StringComparison.Ordinal))];
-            if (lines.Any(line => !CanLeaveOut(line)))
+            if (takesIn ? lines.Any(line => line.IsOptional) : lines.Any(CanLeaveOut))
+            {
+                ticked.Add(ingredient);
+            }
+            else if (!takesIn && lines.Any(line => !line.IsOptional))
             {
                 reader.Report(name, "The stock is made of this; it cannot be left out.");
             }
-            else if (lines.Count > 0)
-            {
-                leftOut.Add(ingredient);
-            }
         }
 
-        return leftOut;
+        return ticked;
     }
 
-    internal static bool CanLeaveOut(RecipeLine line) => line.IsOptional || line.Role != LineRole.Bones;
+    /// <summary>What the stock is made of cannot be left out; what is optional is out until it is taken in.</summary>
+    internal static bool CanLeaveOut(RecipeLine line) => !line.IsOptional && line.Role != LineRole.Bones;
 
     private static List<string> LeftAside(TypedForm typed)
     {

@@ -43,6 +43,11 @@ internal sealed class PlanWriter
             writer.Put(PlanFields.Leave + ingredient, "1");
         }
 
+        foreach (string ingredient in request.WithOptional.Order(StringComparer.Ordinal))
+        {
+            writer.Put(PlanFields.With + ingredient, "1");
+        }
+
         return new TypedForm(writer.entries);
     }
 

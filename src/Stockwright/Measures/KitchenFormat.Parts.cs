@@ -6,7 +6,10 @@ namespace Stockwright.Measures;
 public static partial class KitchenFormat
 {
     /// <summary>A number to the nearest half, quarter, eighth or sixteenth: "2⅜", "½", "3/16".</summary>
-    internal static string Fraction(double value, int denominator)
+    /// <param name="value">Any finite number.</param>
+    /// <param name="denominator">A power of two: 1, 2, 4, 8 or 16.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The number is not finite.</exception>
+    public static string Fraction(double value, int denominator)
     {
         if (!double.IsFinite(value))
         {

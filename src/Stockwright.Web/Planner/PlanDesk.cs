@@ -1,0 +1,32 @@
+using Stockwright.Planning;
+using Stockwright.Web.Forms;
+
+namespace Stockwright.Web.Planner;
+
+/// <summary>Where links become plans: reads the form, asks the planner, and keeps the problems of both.</summary>
+internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, TimeProvider clock)
+{
+    /// <summary>Plans what a form asks for.</summary>
+    /// <param name="typed">Everything that was sent.</param>
+    /// <param name="units">Measures where the form does not say.</param>
+    /// <param name="cancellationToken">Ends the loading of the kitchen.</param>
+    public async ValueTask<PlanView> PlanAsync(TypedForm typed, UnitSystem units, CancellationToken cancellationToken)
+    {
+        PlanningBook book = await kitchens.LoadAsync(cancellationToken);
+        DateTimeOffset now = clock.GetUtcNow();
+        PlanQueryResult result = PlanQuery.Parse(typed, book, units, now);
+        if (result.Request is null)
+        {
+            return new PlanView(result, null, result.Problems, book, now);
+        }
+
+        PlanResult answer = planBatch(result.Request);
+        return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now);
+    }
+
+    /// <summary>The planner names weights of bones in kilograms; the form of a reader of US measures has them in pounds.</summary>
+    private static InputProblem AtTheField(InputProblem problem, UnitSystem units) =>
+        PlanFields.TryReadBonesName(problem.Field, out int row, out string? part) && part is "kg"
+            ? problem with { Field = PlanFields.BonesMassField(row, units) }
+            : problem;
+}

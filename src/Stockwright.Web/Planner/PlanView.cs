@@ -1,0 +1,51 @@
+using System.Globalization;
+using Stockwright.Kitchen;
+using Stockwright.Planning;
+using Stockwright.Web.Forms;
+
+namespace Stockwright.Web.Planner;
+
+/// <summary>One plan as a page shows it: what was typed, what is wrong with it, and the answer if there is one.</summary>
+/// <param name="Typed">What the codec made of the link.</param>
+/// <param name="Plan">The answer, or null when something has to be put right.</param>
+/// <param name="Problems">Problems of the codec or, when it found none, of the planner.</param>
+/// <param name="Book">What the plan refers to.</param>
+/// <param name="Now">The present.</param>
+public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyList<InputProblem> Problems, PlanningBook Book, DateTimeOffset Now)
+{
+    public UnitSystem Units => Typed.Units;
+
+    public TypedForm Form => Typed.Form;
+
+    public FormState State => new(
+        Form,
+        Problems,
+        [.. (Plan?.Notices ?? []).Where(notice => notice.Field is not null).Select(notice => new InputProblem(notice.Field!, notice.Message))]);
+
+    public KitchenSetup Kitchen => Book.Kitchen;
+
+    /// <summary>The whole plan spelled out as a query string, the day it starts included; as typed when there is none.</summary>
+    public string Query => Typed.Request is { } request ? PlanQuery.ToQuery(request, Kitchen, Units) : Form.ToQuery();
+
+    /// <summary>Link to another plan.</summary>
+    public string LinkTo(PlanRequest request) => $"{PlanLinks.Page}?{PlanQuery.ToQuery(request, Kitchen, Units)}";
+
+    /// <summary>Time of day at the kitchen: <c>17:45</c>, or <c>5:45 pm</c> for readers of US measures.</summary>
+    public string Clock(DateTimeOffset moment) => Clock(TimeOnly.FromTimeSpan(TimeZoneInfo.ConvertTime(moment, Book.Zone).TimeOfDay));
+
+    /// <summary>Time of day.</summary>
+    public string Clock(TimeOnly time) => Units == UnitSystem.UsCustomary
+        ? time.ToString("h:mm", CultureInfo.InvariantCulture) + (time.Hour < 12 ? " am" : " pm")
+        : time.ToString("HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>Day at the kitchen: <c>Thu 26 Nov</c>.</summary>
+    public string Day(DateTimeOffset moment) => Day(DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, Book.Zone).DateTime));
+
+    public string Day(DateOnly date) => date.ToString(Units == UnitSystem.UsCustomary ? "ddd, MMM d" : "ddd d MMM", CultureInfo.InvariantCulture);
+
+    /// <summary>Day and time at the kitchen.</summary>
+    public string Moment(DateTimeOffset moment) => $"{Day(moment)}, {Clock(moment)}";
+
+    /// <summary>The step under way or the next one.</summary>
+    public PlanStep? NextStep => Plan is null ? null : Plan.Timeline.Steps.FirstOrDefault(step => step.End > Now) ?? (Plan.Timeline.Steps is [.., var last] ? last : null);
+}
