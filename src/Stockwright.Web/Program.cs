@@ -1,6 +1,9 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Stockwright.Planning;
+using Stockwright.Web.Api;
 using Stockwright.Web.Pages;
 using Stockwright.Web.Planner;
 using Stockwright.Web.Shell;
@@ -33,7 +36,16 @@ builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();
 builder.Services.AddReaderUnits();
 builder.Services.AddProblemDetails();
-builder.Services.AddOpenApi();
+builder.Services.AddOpenApi(document => document.AddDocumentTransformer((description, _, _) =>
+{
+    description.Info.Title = "Stockwright";
+    description.Info.Version = "1";
+    description.Info.Description = "Plans batches of stock. Quantities are in SI units, named by their unit.";
+    description.Servers = [];
+    return Task.CompletedTask;
+}));
+builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.Converters.Add(
+    new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false)));
 builder.Services.AddSingleton<IKitchenSource, DemoKitchenSource>();
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
 builder.Services.AddScoped<PlanDesk>();
@@ -46,6 +58,7 @@ app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapOpenApi();
 app.MapUnitsSwitch();
+app.MapPlansApi();
 app.MapGet("/", () => Results.LocalRedirect("/plan"));
 app.MapRazorComponents<App>();
 

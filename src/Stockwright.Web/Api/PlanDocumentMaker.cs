@@ -1,0 +1,191 @@
+using Stockwright.Evidence;
+using Stockwright.Larder;
+using Stockwright.Planning;
+using Stockwright.Simmering;
+using Stockwright.Web.Planner;
+using UnitsNet;
+
+namespace Stockwright.Web.Api;
+
+/// <summary>Writes a plan as a document, by hand, so that the interface changes only when somebody means it to.</summary>
+internal static class PlanDocumentMaker
+{
+    public static PlanDocument Make(BatchPlan plan, PlanView view) => new(
+        view.LinkTo(plan.Request),
+        view.Typed.Ignored,
+        plan.Request.Recipe.Id,
+        plan.Request.Recipe.Name,
+        new PotDocument(
+            plan.Request.Pot.Id,
+            plan.Request.Pot.Name,
+            plan.Request.Pot.BaseDiameter.Meters,
+            plan.Request.Pot.BrimDiameter.Meters,
+            plan.Request.Pot.InnerHeight.Meters,
+            plan.Request.Pot.BrimVolume.CubicMeters,
+            plan.Request.Pot.EmptyMass.Kilograms,
+            plan.Request.Pot.Material,
+            plan.Request.Pot.Kind),
+        plan.Request.Lid.Kind,
+        plan.Request.Lid.OpenFraction.DecimalFractions,
+        Volumes(plan.Yield),
+        Fit(plan.Fit),
+        [.. plan.Amounts.Select(Amount)],
+        plan.Roast is { } roast ? Roast(roast) : null,
+        plan.Blanch is { } blanch
+            ? new BlanchDocument(blanch.Setting.Time.TotalSeconds, blanch.Water.CubicMeters, blanch.TimeToBoil.TotalSeconds, Masses(blanch.MassLoss), blanch.Setting.Source)
+            : null,
+        new HeatUpDocument(Bands(plan.HeatUp.Time, time => time.TotalSeconds), plan.HeatUp.IsReached, plan.HeatUp.FinalTemperature.Kelvins),
+        Simmer(plan.Simmer),
+        new LedgerDocument(
+            [.. plan.Ledger.In.Select(Entry)], [.. plan.Ledger.Out.Select(Entry)], plan.Ledger.TotalIn.CubicMeters, plan.Ledger.TotalOut.CubicMeters),
+        new BoilingDocument(
+            plan.Boiling.Pressure.Pascals,
+            plan.Boiling.PressureIsMeasured,
+            plan.Boiling.BoilingPoint.Kelvins,
+            plan.Boiling.Asked.Kelvins,
+            plan.Boiling.Reached.Kelvins,
+            plan.Boiling.IsOutOfReach,
+            plan.Boiling.AskedTime.TotalSeconds,
+            plan.Boiling.PlannedTime.TotalSeconds,
+            Bands(plan.Boiling.Stretch, factor => factor)),
+        Timeline(plan.Timeline, view),
+        [.. plan.Notices.Select(notice => new NoticeDocument(notice.Level, notice.Code, notice.Message, notice.Field))],
+        [.. plan.Assumptions.Select(Assumption)],
+        Body: null,
+        Fat: null);
+
+    private static FitDocument Fit(FitReport fit) => new(
+        fit.Verdict,
+        fit.Rounds,
+        fit.LargestYield.CubicMeters,
+        fit.PotsThatFit,
+        fit.SolidsDisplacement.CubicMeters,
+        fit.SolidsHeight.Meters,
+        fit.WaterToLine.CubicMeters,
+        fit.FillLine.Meters,
+        fit.FillLineFromRim.Meters,
+        fit.PeakLevel.Meters,
+        fit.Freeboard.Meters,
+        fit.SafeMaximum.Meters,
+        fit.Limit,
+        fit.CoverDepth.Meters,
+        fit.IsCovered,
+        fit.CoverDecidesWater);
+
+    private static AmountDocument Amount(AmountLine line) => new(
+        line.Ingredient.Id,
+        line.Ingredient.Name,
+        line.Line.Role,
+        line.Line.Preparation,
+        line.Mass.Kilograms,
+        line.AsBought.Kilograms,
+        line.MassInPot.Kilograms,
+        PieceCount.Describe(line.Ingredient, line.Mass)?.ToString(),
+        line.JoinsAt.TotalSeconds,
+        line.Ingredient.Allergens);
+
+    private static RoastDocument Roast(RoastPlan roast) => new(
+        roast.Oven.Conventional.Kelvins,
+        roast.Oven.Fan.Kelvins,
+        roast.Oven.GasMark,
+        roast.Oven.FahrenheitName,
+        roast.HasFan,
+        roast.Setting.Time.TotalSeconds,
+        roast.TurnAt.TotalSeconds,
+        roast.TotalTime.TotalSeconds,
+        roast.Setting.VegetablesJoinBeforeEnd?.TotalSeconds,
+        roast.Setting.PasteJoinsBeforeEnd?.TotalSeconds,
+        roast.TrayName,
+        roast.TraysToFill,
+        roast.TraysAtOnce,
+        roast.OvenRounds,
+        [.. roast.Loads.Select(load => new TrayLoadDocument(
+            load.What, load.Mass.Kilograms, load.AreaNeeded.SquareMeters, Bands(load.Loading.Band, loading => loading.KilogramsPerSquareMeter)))],
+        Masses(roast.MassLoss),
+        Masses(roast.FatDrained),
+        roast.Setting.Source);
+
+    private static SimmerDocument Simmer(SimmerForecast simmer) => new(
+        simmer.Length.TotalSeconds,
+        Volumes(simmer.Evaporated),
+        Volumes(simmer.ToppedUp),
+        Bands(simmer.EvaporationRate, rate => rate.CubicMetersPerSecond),
+        Bands(simmer.HobEnergy, energy => energy.Joules),
+        simmer.HoldSetting.DecimalFractions,
+        simmer.LowestLevel.Meters,
+        new BooksDocument(
+            simmer.Books.MassIn.Kilograms,
+            simmer.Books.MassOut.Kilograms,
+            simmer.Books.MassLeft.Kilograms,
+            simmer.Books.EnergyIn.Joules,
+            simmer.Books.EnergyOut.Joules,
+            simmer.Books.EnergyLeft.Joules),
+        [.. simmer.Checks.Select(check => new CheckDocument(
+            check.At.TotalSeconds, check.LevelBefore.Meters, Bands(check.LevelBeforeFromRim, level => level.Meters), Volumes(check.TopUp), check.LevelAfter.Meters))],
+        [.. simmer.Samples.Select((sample, index) => new SampleDocument(
+            sample.At.TotalSeconds,
+            sample.Temperature.Kelvins,
+            sample.Level.Meters,
+            simmer.LevelBand[index].Low.Meters,
+            simmer.LevelBand[index].High.Meters,
+            sample.Liquid.CubicMeters,
+            sample.Evaporated.CubicMeters,
+            (double)sample.HeatIn.Watts))]);
+
+    private static LedgerEntryDocument Entry(LedgerEntry entry) => new(entry.Key, entry.Name, Volumes(entry.Volume), entry.Note);
+
+    private static TimelineDocument Timeline(Timeline timeline, PlanView view) => new(
+        timeline.Start,
+        timeline.HeatOn,
+        timeline.HeatOff,
+        timeline.Strained,
+        timeline.Ready,
+        timeline.HandsOn.TotalSeconds,
+        [.. timeline.Steps.Select(step => new StepDocument(
+            step.Kind,
+            step.Title,
+            step.Detail,
+            step.At,
+            step.Duration.TotalSeconds,
+            step.HandsOn.TotalSeconds,
+            step.InNight,
+            step.CheckIndex,
+            [.. step.Cautions.Select(caution => new CautionDocument(caution.Code, caution.Text, caution.Source))]))],
+        [.. timeline.NightChoices.Select(choice => new NightChoiceDocument(
+            choice.Code, choice.Title, choice.Consequence, view.LinkTo(choice.Request), choice.NightSteps, choice.Start, choice.Ready))]);
+
+    private static AssumptionDocument Assumption(Assumption assumption) => new(
+        assumption.Key,
+        assumption.Name,
+        InSi(assumption.Value.Central).Unit,
+        Bands(assumption.Value, quantity => InSi(quantity).Value),
+        assumption.Provenance,
+        assumption.Source,
+        assumption.Effect);
+
+    /// <summary>Value and unit; a kind of quantity not listed is given in the unit it came in, by name.</summary>
+    private static (double Value, string Unit) InSi(IQuantity quantity) => quantity switch
+    {
+        Ratio ratio => (ratio.DecimalFractions, "1"),
+        Mass mass => (mass.Kilograms, "kilograms"),
+        Volume volume => (volume.CubicMeters, "cubicMetres"),
+        Length length => (length.Meters, "metres"),
+        Area area => (area.SquareMeters, "squareMetres"),
+        Temperature temperature => (temperature.Kelvins, "kelvins"),
+        TemperatureDelta difference => (difference.Kelvins, "kelvins"),
+        Power power => ((double)power.Watts, "watts"),
+        Energy energy => (energy.Joules, "joules"),
+        Pressure pressure => (pressure.Pascals, "pascals"),
+        Density density => (density.KilogramsPerCubicMeter, "kilogramsPerCubicMetre"),
+        AreaDensity loading => (loading.KilogramsPerSquareMeter, "kilogramsPerSquareMetre"),
+        VolumeFlow flow => (flow.CubicMetersPerSecond, "cubicMetresPerSecond"),
+        Duration duration => (duration.Seconds, "seconds"),
+        _ => ((double)quantity.Value, quantity.Unit.ToString()),
+    };
+
+    private static BandDocument Volumes(Band<Volume> band) => Bands(band, volume => volume.CubicMeters);
+
+    private static BandDocument Masses(Band<Mass> band) => Bands(band, mass => mass.Kilograms);
+
+    private static BandDocument Bands<T>(Band<T> band, Func<T, double> value) => new(value(band.Low), value(band.Central), value(band.High));
+}

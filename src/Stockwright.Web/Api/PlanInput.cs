@@ -1,0 +1,154 @@
+using System.ComponentModel;
+using System.Text.Json.Serialization;
+
+namespace Stockwright.Web.Api;
+
+/// <summary>
+/// The planner's fields, for the OpenAPI document; the request itself is read leniently by <see cref="JsonForm"/> and strictly
+/// by the planner's codec. Everything may be left out.
+/// </summary>
+public sealed record PlanInput
+{
+    [Description("Measures of the numbers: metric (default) or us.")]
+    public string? Units { get; init; }
+
+    [Description("Stable name of the recipe, for instance brown-chicken.")]
+    public string? Recipe { get; init; }
+
+    [Description("Stable name of a pot of the kitchen, or own with the pot- fields.")]
+    public string? Pot { get; init; }
+
+    [Description("straight (diameter and height), tapered (two diameters and height) or volume (brim volume and diameter).")]
+    [JsonPropertyName("pot-shape")]
+    public string? PotShape { get; init; }
+
+    [Description("Inner diameter, at the base if the pot widens; cm or in.")]
+    [JsonPropertyName("pot-diameter")]
+    public double? PotDiameter { get; init; }
+
+    [Description("Inner diameter at the rim of a tapered pot; cm or in.")]
+    [JsonPropertyName("pot-brim-diameter")]
+    public double? PotBrimDiameter { get; init; }
+
+    [Description("Inner height; cm or in.")]
+    [JsonPropertyName("pot-height")]
+    public double? PotHeight { get; init; }
+
+    [Description("Volume to the brim; L or qt.")]
+    [JsonPropertyName("pot-volume")]
+    public double? PotVolume { get; init; }
+
+    [Description("steel, aluminium, copper or enamel.")]
+    [JsonPropertyName("pot-material")]
+    public string? PotMaterial { get; init; }
+
+    [Description("Weight of the empty pot; kg or lb. Estimated when left out.")]
+    [JsonPropertyName("pot-mass")]
+    public double? PotMass { get; init; }
+
+    [Description("open or pressure.")]
+    [JsonPropertyName("pot-kind")]
+    public string? PotKind { get; init; }
+
+    [Description("off, ajar or on; as the recipe says when left out.")]
+    public string? Lid { get; init; }
+
+    [Description("Open part of the mouth with the lid ajar, in per cent, 1 to 60.")]
+    public double? Gap { get; init; }
+
+    [Description("Stable name of a hob of the kitchen, or own with the hob- fields.")]
+    public string? Hob { get; init; }
+
+    [Description("gas, coil, smooth, plate or induction.")]
+    [JsonPropertyName("hob-kind")]
+    public string? HobKind { get; init; }
+
+    [Description("Rated power in kW.")]
+    [JsonPropertyName("hob-power")]
+    public double? HobPower { get; init; }
+
+    [Description("Measured share of the power that reaches the pot, in per cent.")]
+    [JsonPropertyName("hob-efficiency")]
+    public double? HobEfficiency { get; init; }
+
+    [Description("fill (default), litres, portions or bones.")]
+    public string? Goal { get; init; }
+
+    [Description("Strained stock wanted; L or qt.")]
+    public double? Litres { get; init; }
+
+    [Description("Number of portions, a whole number.")]
+    [JsonPropertyName("portion-count")]
+    public int? PortionCount { get; init; }
+
+    [Description("Size of a portion; mL or fl oz.")]
+    [JsonPropertyName("portion-size")]
+    public double? PortionSize { get; init; }
+
+    [Description("Bones at hand, for the goal bones.")]
+    public IReadOnlyList<BonesInput>? Bones { get; init; }
+
+    [Description("start (default) or ready: what date and time mean.")]
+    public string? When { get; init; }
+
+    [Description("Day by the kitchen's clock, year-month-day.")]
+    public string? Date { get; init; }
+
+    [Description("Time by the kitchen's clock, hours:minutes.")]
+    public string? Time { get; init; }
+
+    [Description("Simmer temperature; degrees Celsius or Fahrenheit. The recipe's when left out.")]
+    public double? Simmer { get; init; }
+
+    [Description("Simmer time in hours. The recipe's when left out.")]
+    public double? Hours { get; init; }
+
+    [Description("Minutes between checks, 20 to 360; 60 when left out.")]
+    public double? Check { get; init; }
+
+    [Description("covered (default), line or none.")]
+    public string? Topup { get; init; }
+
+    [Description("Time the cook gets up; 06:30 when left out.")]
+    public string? Wakes { get; init; }
+
+    [Description("Time the cook goes to bed; 22:30 when left out.")]
+    public string? Sleeps { get; init; }
+
+    [Description("What to do about checks in the night: getup (default), oven or stop.")]
+    public string? Night { get; init; }
+
+    [Description("Altitude of the kitchen; m or ft.")]
+    public double? Altitude { get; init; }
+
+    [Description("Air pressure measured at the kitchen; hPa or inHg.")]
+    public double? Pressure { get; init; }
+
+    [Description("Room temperature; degrees Celsius or Fahrenheit.")]
+    public double? Room { get; init; }
+
+    [Description("Cold tap temperature; degrees Celsius or Fahrenheit.")]
+    public double? Tap { get; init; }
+
+    [Description("The kitchen's own film factor, from a weighed pot.")]
+    public double? Film { get; init; }
+
+    [Description("Stable names of ingredients of the recipe to leave out.")]
+    public IReadOnlyList<string>? Leave { get; init; }
+
+    [Description("Stable names of optional ingredients of the recipe to take in.")]
+    public IReadOnlyList<string>? With { get; init; }
+}
+
+/// <summary>Bones at hand.</summary>
+public sealed record BonesInput
+{
+    [Description("Stable name of the ingredient, for instance chicken-back.")]
+    public string? Cut { get; init; }
+
+    [Description("Raw weight in kilograms.")]
+    public double? Kg { get; init; }
+
+    [Description("Raw weight in pounds, in place of kg.")]
+    public double? Lb { get; init; }
+}
