@@ -6,6 +6,8 @@ namespace Stockwright.Journeys;
 /// <summary>What can be measured of the looks; the pictures are kept to be looked at.</summary>
 public sealed class LooksJourney(AppFixture app, ChromiumFixture chromium)
 {
+    private const string Query = "?recipe=brown-chicken&when=start&time=15:00";
+
     /// <summary>
     /// Text whose contrast with what lies behind it is below WCAG 2.2, success criterion 1.4.3: 4.5, or 3 for text of at least
     /// 24 px, or bold of at least 18.66 px. Drawings are left out: their words lie over shapes.
@@ -51,7 +53,7 @@ public sealed class LooksJourney(AppFixture app, ChromiumFixture chromium)
     {
         await using Visit visit = await chromium.VisitAsync(app, width, dark);
         PlannerPage planner = new(visit.Page);
-        await planner.OpenAsync("?recipe=brown-chicken&when=start&time=15:00");
+        await planner.OpenAsync(Query);
         await Expect(planner.Answer).ToBeInViewportAsync();
         foreach (string part in (string[])["What", "Pot and heat", "How much", "When", "Fine points"])
         {
@@ -61,8 +63,8 @@ public sealed class LooksJourney(AppFixture app, ChromiumFixture chromium)
         await visit.AssertFitsWidthAsync();
         Assert.Empty(await visit.Page.EvaluateAsync<string[]>(TooFaint));
 
-        // A fresh look as the reader first meets it, folds shut.
-        await visit.Page.ReloadAsync();
+        // Again as the reader first meets it: folds shut, at the top.
+        await planner.OpenAsync(Query);
         FileInfo picture = await visit.KeepPictureAsync($"plan-{width}-{(dark ? "dark" : "light")}");
         Assert.True(picture.Length > 20_000, "The picture is all but empty.");
         visit.AssertQuiet();

@@ -8,11 +8,11 @@ namespace Stockwright.Journeys.Running;
 /// </summary>
 public sealed class ChromiumFixture : IAsyncLifetime
 {
-    /// <summary>Names the program, where it lies elsewhere.</summary>
+    /// <summary>Names the program, where it lies elsewhere; <c>none</c> skips the browser journeys.</summary>
     public const string Variable = "STOCKWRIGHT_CHROMIUM";
 
     private const string Missing =
-        $"No Chromium on this machine. Install the package chromium, or name the program in {Variable}, to run the browser journeys.";
+        $"No Chromium to browse with. Install the package chromium, or name the program in {Variable}, to run the browser journeys.";
 
     private static readonly string[] Usual = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
 
@@ -73,7 +73,8 @@ public sealed class ChromiumFixture : IAsyncLifetime
     private static string? Find()
     {
         string? named = Environment.GetEnvironmentVariable(Variable);
-        return string.IsNullOrWhiteSpace(named) ? Usual.FirstOrDefault(File.Exists)
+        return string.Equals(named, "none", StringComparison.Ordinal) ? null
+            : string.IsNullOrWhiteSpace(named) ? Usual.FirstOrDefault(File.Exists)
             : File.Exists(named) ? named
             : throw new InvalidOperationException($"{Variable} names {named}, which is not there.");
     }

@@ -52,15 +52,16 @@ internal sealed class Visit : IAsyncDisposable
     public Task ExpectInAddressAsync(string text) =>
         Assertions.Expect(Page).ToHaveURLAsync(new Regex(Regex.Escape(text), RegexOptions.None, TimeSpan.FromSeconds(1)));
 
-    /// <summary>Keeps a picture of the whole page to be looked at.</summary>
+    /// <summary>Keeps pictures of the first screenful and of the whole page, to be looked at.</summary>
     public async Task<FileInfo> KeepPictureAsync(string name)
     {
         string folder = Environment.GetEnvironmentVariable("STOCKWRIGHT_SCREENSHOTS") is { Length: > 0 } named
             ? named
             : Path.Combine(Path.GetTempPath(), "stockwright-screens");
-        string path = Path.Combine(folder, name + ".png");
-        await Page.ScreenshotAsync(new PageScreenshotOptions { Path = path, FullPage = true });
-        TestContext.Current.TestOutputHelper?.WriteLine(path);
-        return new FileInfo(path);
+        string first = Path.Combine(folder, name + ".png");
+        await Page.ScreenshotAsync(new PageScreenshotOptions { Path = first });
+        await Page.ScreenshotAsync(new PageScreenshotOptions { Path = Path.Combine(folder, name + "-whole.png"), FullPage = true });
+        TestContext.Current.TestOutputHelper?.WriteLine(first);
+        return new FileInfo(first);
     }
 }
