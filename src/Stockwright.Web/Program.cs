@@ -3,7 +3,9 @@ using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Stockwright.Planning;
+using Stockwright.Storage;
 using Stockwright.Web.Api;
+using Stockwright.Web.Keeping;
 using Stockwright.Web.Pages;
 using Stockwright.Web.Planner;
 using Stockwright.Web.Shell;
@@ -30,7 +32,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 // Keys live with the data, so that a form opened before a restart can still be sent after it.
 builder.Services.AddDataProtection()
     .SetApplicationName("Stockwright")
-    .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.DataFolder, "keys")));
+    .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.DataFolder, "keys")));
 
 builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();
@@ -46,7 +48,7 @@ builder.Services.AddOpenApi(document => document.AddDocumentTransformer((descrip
 }));
 builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.Converters.Add(
     new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false)));
-builder.Services.AddSingleton<IKitchenSource, DemoKitchenSource>();
+builder.Services.AddStorage(options);
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
 builder.Services.AddScoped<PlanDesk>();
 
@@ -73,4 +75,15 @@ app.Lifetime.ApplicationStarted.Register(() =>
     }
 });
 
+try
+{
+    await app.PrepareStorageAsync();
+}
+catch (StorageTroubleException trouble)
+{
+    await Console.Error.WriteLineAsync(trouble.Message);
+    return 1;
+}
+
 await app.RunAsync();
+return 0;
