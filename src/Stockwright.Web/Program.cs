@@ -3,7 +3,9 @@ using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Stockwright.Planning;
+using Stockwright.Storage;
 using Stockwright.Web.Api;
+using Stockwright.Web.Keeping;
 using Stockwright.Web.Pages;
 using Stockwright.Web.Planner;
 using Stockwright.Web.Shell;
@@ -20,7 +22,9 @@ if (string.IsNullOrWhiteSpace(builder.Configuration["urls"]) && string.IsNullOrW
 }
 
 builder.Logging.AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
+builder.Logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Warning);
 builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+builder.Logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Warning);
 builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
 
 StockwrightOptions options = StockwrightOptions.From(builder.Configuration);
@@ -30,7 +34,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 // Keys live with the data, so that a form opened before a restart can still be sent after it.
 builder.Services.AddDataProtection()
     .SetApplicationName("Stockwright")
-    .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.DataFolder, "keys")));
+    .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.DataFolder, "keys")));
 
 builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();
@@ -46,7 +50,7 @@ builder.Services.AddOpenApi(document => document.AddDocumentTransformer((descrip
 }));
 builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.Converters.Add(
     new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false)));
-builder.Services.AddSingleton<IKitchenSource, DemoKitchenSource>();
+builder.Services.AddStorage(options);
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
 builder.Services.AddScoped<PlanDesk>();
 
@@ -73,4 +77,15 @@ app.Lifetime.ApplicationStarted.Register(() =>
     }
 });
 
+try
+{
+    await app.PrepareStorageAsync();
+}
+catch (StorageTroubleException trouble)
+{
+    await Console.Error.WriteLineAsync(trouble.Message);
+    return 1;
+}
+
 await app.RunAsync();
+return 0;

@@ -32,7 +32,7 @@ internal static class EquipmentReader
         return pot;
     }
 
-    private static Pot? ReadOwnPot(FieldReader reader)
+    internal static Pot? ReadOwnPot(FieldReader reader)
     {
         PotShape? shape = reader.Word(PlanFields.PotShape, "Shape of the pot", PlanWords.Shapes);
         WallMaterial? material = reader.Word(PlanFields.PotMaterial, "What the pot is made of", PlanWords.Materials);

@@ -13,6 +13,15 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Tim
     public async ValueTask<PlanView> PlanAsync(TypedForm typed, UnitSystem units, CancellationToken cancellationToken)
     {
         PlanningBook book = await kitchens.LoadAsync(cancellationToken);
+        return Plan(typed, units, book);
+    }
+
+    /// <summary>Plans from a given kitchen, for instance the one a saved plan was reckoned with.</summary>
+    /// <param name="typed">Everything that was sent.</param>
+    /// <param name="units">Measures where the form does not say.</param>
+    /// <param name="book">Recipes, larder and kitchen.</param>
+    public PlanView Plan(TypedForm typed, UnitSystem units, PlanningBook book)
+    {
         DateTimeOffset now = clock.GetUtcNow();
         PlanQueryResult result = PlanQuery.Parse(typed, book, units, now);
         if (result.Request is null)

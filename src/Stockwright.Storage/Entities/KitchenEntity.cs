@@ -1,0 +1,24 @@
+namespace Stockwright.Storage.Entities;
+
+internal sealed class KitchenEntity : IVersioned
+{
+    public int Id { get; set; }
+
+    public required string Name { get; set; }
+
+    public required string TimeZoneId { get; set; }
+
+    public double AltitudeMetres { get; set; }
+
+    public double? MeasuredPressurePascals { get; set; }
+
+    public double RoomKelvins { get; set; }
+
+    public double HumidityFraction { get; set; }
+
+    public double TapWaterKelvins { get; set; }
+
+    public double? OwnFilmFactor { get; set; }
+
+    public int Version { get; set; }
+}

@@ -1,0 +1,83 @@
+using Microsoft.EntityFrameworkCore;
+using Stockwright.Kitchen;
+using Stockwright.Storage.Demo;
+using Stockwright.Storage.Entities;
+using Stockwright.Storage.Mapping;
+
+namespace Stockwright.Storage;
+
+/// <summary>Puts a kitchen into a database that has none: the demonstration's or an empty one.</summary>
+public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts)
+{
+    /// <summary>Name of the kitchen before the cook gives it one.</summary>
+    public const string EmptyKitchenName = "My kitchen";
+
+    private const int Key = StockwrightContext.TheKitchen;
+
+    /// <summary>Makes the kitchen when there is none yet; does nothing otherwise.</summary>
+    /// <param name="withDemo">True for the demonstration kitchen, false for an empty one.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    /// <returns>True when the database was fresh.</returns>
+    public async Task<bool> EnsureKitchenAsync(bool withDemo, CancellationToken cancellationToken = default)
+    {
+        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        if (await context.Kitchens.AnyAsync(cancellationToken))
+        {
+            return false;
+        }
+
+        KitchenEntity kitchen = new() { Id = Key, Name = "", TimeZoneId = "", Version = 1 };
+        kitchen.Take(withDemo ? DemoKitchen.Details : new KitchenDetails(EmptyKitchenName, "UTC", new()));
+        context.Add(kitchen);
+        if (withDemo)
+        {
+            Furnish(context);
+        }
+
+        // One write for all: a start cut short leaves a database that is still fresh.
+        try
+        {
+            await context.SaveChangesAsync(cancellationToken);
+            return true;
+        }
+        catch (DbUpdateException)
+        {
+            context.ChangeTracker.Clear();
+            if (await context.Kitchens.AnyAsync(cancellationToken))
+            {
+                // Another program started on the same data at the same moment and was first.
+                return false;
+            }
+
+            throw;
+        }
+    }
+
+    private static void Furnish(StockwrightContext context)
+    {
+        int position = 0;
+        foreach (Pot pot in DemoKitchen.Pots)
+        {
+            PotEntity row = new() { KitchenId = Key, Id = pot.Id, Name = "", Position = ++position, Version = 1 };
+            row.Take(pot);
+            context.Add(row);
+        }
+
+        foreach (Hob hob in DemoKitchen.Hobs)
+        {
+            HobEntity row = new() { KitchenId = Key, Id = hob.Id, Name = "", Position = ++position, Version = 1 };
+            row.Take(hob);
+            context.Add(row);
+        }
+
+        OvenEntity oven = new() { KitchenId = Key, Id = DemoKitchen.Oven.Id, Name = "", Position = ++position, Version = 1 };
+        oven.Take(DemoKitchen.Oven);
+        context.Add(oven);
+        foreach (Tray tray in DemoKitchen.Trays)
+        {
+            TrayEntity row = new() { KitchenId = Key, Id = tray.Id, Name = "", Position = ++position, Version = 1 };
+            row.Take(tray);
+            context.Add(row);
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using Stockwright.Kitchen;
+using Stockwright.Storage;
+using Stockwright.Web.Forms;
+using Stockwright.Web.Planner;
+
+namespace Stockwright.Web.Keeping;
+
+/// <summary>A pot as a form, under the planner's field names.</summary>
+internal static class PotForm
+{
+    public const string Name = "name";
+
+    public static TypedForm Write(Pot? pot, UnitSystem units)
+    {
+        Typing typing = new(units);
+        if (pot is not null)
+        {
+            typing.Put(Name, pot.Name)
+                .Put(PlanFields.PotShape, PlanWords.Of(PlanWords.Shapes, pot.IsTapered ? PotShape.Tapered : PotShape.Straight))
+                .Put(PlanFields.PotDiameter, Measure.PotLength, pot.BaseDiameter.Meters)
+                .Put(PlanFields.PotBrimDiameter, Measure.PotLength, pot.IsTapered ? pot.BrimDiameter.Meters : null)
+                .Put(PlanFields.PotHeight, Measure.PotLength, pot.InnerHeight.Meters)
+                .Put(PlanFields.PotMaterial, PlanWords.Of(PlanWords.Materials, pot.Material))
+                .Put(PlanFields.PotMass, Measure.Mass, pot.HasEstimatedMass() ? null : pot.EmptyMass.Kilograms)
+                .Put(PlanFields.PotKind, PlanWords.Of(PlanWords.PotKinds, pot.Kind));
+        }
+
+        return typing.Form;
+    }
+
+    /// <summary>Reads a pot; null when something has to be put right.</summary>
+    public static Pot? Read(FieldReader reader, string id, Pot? stored)
+    {
+        string name = reader.Name(Name, "Give the pot a name you will know it by.");
+        Pot? read = EquipmentReader.ReadOwnPot(reader);
+        if (read is null || reader.Problems.Count > 0)
+        {
+            return null;
+        }
+
+        bool wasEstimated = read.HasEstimatedMass();
+        if (stored is not null)
+        {
+            TypedForm shown = Write(stored, reader.Units);
+            if (Typing.Unchanged(
+                reader.Form, shown, PlanFields.PotShape, PlanFields.PotDiameter, PlanFields.PotBrimDiameter, PlanFields.PotHeight, PlanFields.PotVolume))
+            {
+                read = read with { BaseDiameter = stored.BaseDiameter, BrimDiameter = stored.BrimDiameter, InnerHeight = stored.InnerHeight };
+            }
+
+            if (!wasEstimated && Typing.Unchanged(reader.Form, shown, PlanFields.PotMass))
+            {
+                read = read with { EmptyMass = stored.EmptyMass };
+            }
+        }
+
+        if (wasEstimated)
+        {
+            read = read with { EmptyMass = Pot.EstimateEmptyMass(read.BaseDiameter, read.BrimDiameter, read.InnerHeight, read.Material) };
+        }
+
+        return read with { Id = id, Name = name };
+    }
+}

@@ -1,0 +1,65 @@
+using Stockwright.Kitchen;
+using Stockwright.Storage;
+using Stockwright.Web.Forms;
+using Stockwright.Web.Planner;
+using UnitsNet;
+
+namespace Stockwright.Web.Keeping;
+
+/// <summary>Name, place and air of the kitchen as a form; the numbers under the planner's field names.</summary>
+internal static class SiteForm
+{
+    public const string Name = "name";
+    public const string Zone = "zone";
+    public const string Humidity = "humidity";
+
+    public static TypedForm Write(KitchenDetails details, UnitSystem units) => new Typing(units)
+        .Put(Name, details.Name)
+        .Put(Zone, details.TimeZoneId)
+        .Put(PlanFields.Altitude, Measure.Height, details.Site.Altitude.Meters)
+        .Put(PlanFields.Pressure, Measure.AirPressure, details.Site.MeasuredPressure?.Pascals)
+        .Put(PlanFields.Room, Measure.Temperature, details.Site.Room.Kelvins)
+        .Put(Humidity, Measure.Percent, details.Site.Humidity.DecimalFractions)
+        .Put(PlanFields.Tap, Measure.Temperature, details.Site.TapWater.Kelvins)
+        .Put(PlanFields.Film, Measure.Number, details.Site.OwnFilmFactor)
+        .Form;
+
+    /// <summary>Reads the kitchen; null when something has to be put right. Blank numbers take the usual value.</summary>
+    public static KitchenDetails? Read(FieldReader reader, KitchenDetails stored)
+    {
+        string name = reader.Name(Name, "Give the kitchen a name.");
+        string zone = reader.Form[Zone].Trim();
+        if (zone.Length == 0)
+        {
+            reader.Report(Zone, "Name the time zone, like Europe/London.");
+        }
+        else if (zone.Length > 60 || !TimeZoneInfo.TryFindSystemTimeZoneById(zone, out _))
+        {
+            reader.Report(Zone, $"{KitchenNumber.Quote(zone)} is not a time zone known here. Write continent and city, like Europe/London.");
+        }
+
+        double? altitude = reader.Number(PlanFields.Altitude, "Altitude", Measure.Height, -400, 5000);
+        double? pressure = reader.Number(PlanFields.Pressure, "Air pressure", Measure.AirPressure, 50_000, 110_000);
+        double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, 268.15, 328.15);
+        double? humidity = reader.Number(Humidity, "Humidity", Measure.Percent, 0, 1);
+        double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 273.65, 333.15);
+        double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, 0.02, 1.5);
+        if (reader.Problems.Count > 0)
+        {
+            return null;
+        }
+
+        TypedForm shown = Write(stored, reader.Units);
+        KitchenSite usual = new();
+        bool Same(string field) => Typing.Unchanged(reader.Form, shown, field);
+        return new KitchenDetails(name, zone, new KitchenSite
+        {
+            Altitude = Same(PlanFields.Altitude) ? stored.Site.Altitude : altitude is { } metres ? Length.FromMeters(metres) : usual.Altitude,
+            MeasuredPressure = Same(PlanFields.Pressure) ? stored.Site.MeasuredPressure : pressure is { } pascals ? Pressure.FromPascals(pascals) : null,
+            Room = Same(PlanFields.Room) ? stored.Site.Room : room is { } kelvins ? Temperature.FromKelvins(kelvins) : usual.Room,
+            Humidity = Same(Humidity) ? stored.Site.Humidity : humidity is { } share ? Ratio.FromDecimalFractions(share) : usual.Humidity,
+            TapWater = Same(PlanFields.Tap) ? stored.Site.TapWater : tap is { } cold ? Temperature.FromKelvins(cold) : usual.TapWater,
+            OwnFilmFactor = Same(PlanFields.Film) ? stored.Site.OwnFilmFactor : film,
+        });
+    }
+}

@@ -1,0 +1,23 @@
+using Stockwright.Storage.Tests.Contract;
+
+namespace Stockwright.Storage.Tests.Sqlite;
+
+public sealed class SqliteKitchenTests : KitchenContract
+{
+    protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
+}
+
+public sealed class SqliteRecipeTests : RecipeContract
+{
+    protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
+}
+
+public sealed class SqliteLarderTests : LarderContract
+{
+    protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
+}
+
+public sealed class SqlitePlanTests : PlanContract
+{
+    protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
+}

@@ -1,0 +1,115 @@
+using System.Net;
+using Xunit;
+using static Stockwright.Web.Tests.Pages.KeepingApp;
+
+namespace Stockwright.Web.Tests.Pages;
+
+public sealed class KitchenPagesTests : IDisposable
+{
+    private readonly KeepingApp app = new();
+
+    [Fact]
+    public async Task The_kitchen_shows_what_stands_in_it()
+    {
+        using HttpClient browser = app.Browser();
+        Page page = await GetAsync(browser, "/kitchen");
+        Assert.Equal(HttpStatusCode.OK, page.Status);
+        Assert.Contains("Village hall kitchen", page.Text, StringComparison.Ordinal);
+        Assert.Contains("24 L pot", page.Text, StringComparison.Ordinal);
+        Assert.Contains("Europe/London", page.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_empty_kitchen_leads_the_cook_to_add_a_pot_and_a_ring()
+    {
+        using KeepingApp empty = new() { Demo = false };
+        using HttpClient browser = empty.Browser();
+        Page page = await GetAsync(browser, "/kitchen");
+        Assert.Contains("No pot yet", page.Text, StringComparison.Ordinal);
+        Assert.Contains("href=\"/kitchen/pots/new\"", page.Html, StringComparison.Ordinal);
+        Assert.Contains("href=\"/kitchen/hobs/new\"", page.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_pot_is_added_by_brim_volume_with_a_comma_and_shows_in_the_list()
+    {
+        using HttpClient browser = app.Browser();
+        Page answer = await SendAsync(
+            browser, "/kitchen/pots/new", "save", ("name", "Grande marmite"), ("pot-shape", "volume"), ("pot-volume", "8,7"), ("pot-diameter", "24"));
+        Assert.Equal(HttpStatusCode.SeeOther, answer.Status);
+        Assert.Equal("/kitchen#pots", answer.Location);
+        Page pot = await GetAsync(browser, "/kitchen/pots/grande-marmite");
+
+        // 8.7 L over a circle of 24 cm: 8700 / (pi x 12 x 12) = 19.23 cm.
+        Assert.StartsWith("19.23", pot.Form("save")["pot-height"], StringComparison.Ordinal);
+        Assert.Contains("8.7", (await GetAsync(browser, "/kitchen")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Two_windows_on_one_pot_do_not_overwrite_each_other()
+    {
+        using HttpClient browser = app.Browser();
+        const string Address = "/kitchen/pots/pot-10-l";
+        Page first = await GetAsync(browser, Address);
+        Page second = await GetAsync(browser, Address);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, Address, first, "save", ("name", "From the first"))).Status);
+        Page conflict = await SendAsync(browser, Address, second, "save", ("name", "From the second"));
+        Assert.Equal(HttpStatusCode.OK, conflict.Status);
+        Assert.Contains("was changed, in another window or by somebody else", conflict.Text, StringComparison.Ordinal);
+        Assert.Contains("Stored now: From the first", conflict.Text, StringComparison.Ordinal);
+        Assert.Equal("From the second", conflict.Form("save")["name"]);
+
+        // Saved once more, knowingly, it is written.
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, Address, conflict, "save")).Status);
+        Assert.Equal("From the second", (await GetAsync(browser, Address)).Form("save")["name"]);
+    }
+
+    [Fact]
+    public async Task A_pot_deleted_in_another_window_can_be_added_anew_from_what_was_typed()
+    {
+        using HttpClient browser = app.Browser();
+        const string Address = "/kitchen/pots/pot-10-l";
+        Page open = await GetAsync(browser, Address);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, Address, "delete")).Status);
+        Assert.Equal(HttpStatusCode.NotFound, (await GetAsync(browser, Address)).Status);
+        Page gone = await SendAsync(browser, Address, open, "save", ("name", "Again"));
+        Assert.Contains("was deleted", gone.Text, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, Address, gone, "save")).Status);
+        Assert.Equal(HttpStatusCode.OK, (await GetAsync(browser, "/kitchen/pots/again")).Status);
+    }
+
+    [Fact]
+    public async Task Saving_a_pot_in_us_measures_without_touching_it_does_not_change_its_size()
+    {
+        using HttpClient browser = app.Browser();
+        Page before = await GetAsync(browser, "/kitchen/pots/pot-10-l?units=us");
+        Assert.Equal("9.449", before.Form("save")["pot-diameter"]);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/pot-10-l?units=us", before, "save")).Status);
+        Page after = await GetAsync(browser, "/kitchen/pots/pot-10-l");
+        Assert.Equal("24", after.Form("save")["pot-diameter"]);
+        Assert.Equal("22.1", after.Form("save")["pot-height"]);
+        Assert.Equal("", after.Form("save")["pot-mass"]);
+    }
+
+    [Fact]
+    public async Task Ring_oven_trays_and_place_are_saved()
+    {
+        using HttpClient browser = app.Browser();
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/hobs/new", "save", ("name", "Gas"), ("kind", "gas"), ("power", "5,5"), ("efficiency", "42"))).Status);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/ovens/fan-oven", "save", ("fan", null), ("levels", "2"))).Status);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/trays/new", "save", ("size", "half-sheet"), ("count", "4"))).Status);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/site", "save", ("altitude", "1600"), ("zone", "America/Denver"), ("film", "0.3"))).Status);
+        string text = (await GetAsync(browser, "/kitchen")).Text;
+        Assert.Contains("5.5 kW", text, StringComparison.Ordinal);
+        Assert.Contains("42 %", text, StringComparison.Ordinal);
+        Assert.Contains("no fan, 2 shelves", text, StringComparison.Ordinal);
+        Assert.Contains("Half-sheet tray", text, StringComparison.Ordinal);
+        Assert.Contains("1600 m", text, StringComparison.Ordinal);
+        Assert.Contains("America/Denver", text, StringComparison.Ordinal);
+        Page wrong = await SendAsync(browser, "/kitchen/site", "save", ("zone", "Atlantis/Poseidonis"), ("humidity", "150"));
+        Assert.Contains("is not a time zone known here", wrong.Text, StringComparison.Ordinal);
+        Assert.Contains("Humidity: 150 % is too large", wrong.Text, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => app.Dispose();
+}
