@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
+using Stockwright.Recipes;
 using Stockwright.Web.Forms;
 
 namespace Stockwright.Web.Planner;
@@ -21,6 +22,11 @@ public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyL
         Form,
         Problems,
         [.. (Plan?.Notices ?? []).Where(notice => notice.Field is not null).Select(notice => new InputProblem(notice.Field!, notice.Message))]);
+
+    /// <summary>The recipe asked for, also while something else is still wrong; null when it is unknown.</summary>
+    public StockRecipe? Recipe => Typed.Request?.Recipe
+        ?? (!Form.Has(PlanFields.Recipe) ? PlanQuery.DefaultRecipe(Book.Recipes)
+            : Book.Recipes.TryFind(Form[PlanFields.Recipe].Trim(), out StockRecipe? found) ? found : null);
 
     public KitchenSetup Kitchen => Book.Kitchen;
 

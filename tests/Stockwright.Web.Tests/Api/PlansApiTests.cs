@@ -17,7 +17,7 @@ public sealed class PlansApiTests(StockwrightFactory factory) : IClassFixture<St
     [Fact]
     public async Task A_plan_comes_back_whole_and_in_SI_units()
     {
-        JsonNode plan = await PlanAsync("""{"recipe":"brown-chicken","pot":"pot-10","goal":"litres","litres":"2,5"}""");
+        JsonNode plan = await PlanAsync("""{"recipe":"brown-chicken","goal":"litres","litres":"2,5"}""");
         Assert.Equal(0.0025, (double)plan["yieldCubicMetres"]!["central"]!, 0.00005);
         Assert.InRange((double)plan["boiling"]!["boilingPointKelvins"]!, 372, 373.2);
         Assert.Equal("2026-11-26T08:00:00+00:00", (string?)plan["timeline"]!["start"]);

@@ -69,13 +69,15 @@ public class DependencyTests
             || type.StartsWith("Microsoft.EntityFrameworkCore", StringComparison.Ordinal)
             || type.StartsWith("Microsoft.AspNetCore", StringComparison.Ordinal)
             || type is "System.IO.File" or "System.IO.Directory" or "System.IO.FileStream" or "System.IO.FileInfo" or "System.IO.DirectoryInfo" or "System.TimeProvider"
-                or "System.Diagnostics.Stopwatch" or "System.Environment" or "System.Console" or "System.Random");
+                or "System.Diagnostics.Stopwatch" or "System.Console" or "System.Random");
 
         List<string> clocks = [.. metadata.MemberReferences.Select(handle => metadata.GetMemberReference(handle))
             .Where(member => member.Parent.Kind == HandleKind.TypeReference)
             .Select(member => (Type: metadata.GetTypeReference((TypeReferenceHandle)member.Parent), Name: metadata.GetString(member.Name)))
             .Select(member => $"{metadata.GetString(member.Type.Name)}.{member.Name}")
-            .Where(name => name is "DateTime.get_Now" or "DateTime.get_UtcNow" or "DateTime.get_Today" or "DateTimeOffset.get_Now" or "DateTimeOffset.get_UtcNow")];
+            // The compiler itself asks Environment for the thread in every iterator.
+            .Where(name => (name.StartsWith("Environment.", StringComparison.Ordinal) && name is not "Environment.get_CurrentManagedThreadId")
+                || name is "DateTime.get_Now" or "DateTime.get_UtcNow" or "DateTime.get_Today" or "DateTimeOffset.get_Now" or "DateTimeOffset.get_UtcNow")];
         Assert.Empty(clocks);
     }
 
