@@ -1,3 +1,15 @@
 using BenchmarkDotNet.Running;
+using Stockwright.Bench;
+using Stockwright.Bench.Web;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+switch (args)
+{
+    case ["web"]:
+        return await WebLoad.RunAsync(Console.Out);
+    case ["errors"]:
+        new PotProblem(1e-6).Print(Console.Out);
+        new PotProblem(1e-9).Print(Console.Out);
+        return 0;
+    default:
+        return BenchmarkSwitcher.FromAssembly(typeof(PlanBenchmarks).Assembly).Run(args).All(summary => !summary.HasCriticalValidationErrors) ? 0 : 1;
+}

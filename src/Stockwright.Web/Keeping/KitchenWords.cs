@@ -68,6 +68,10 @@ internal static class KitchenWords
         ? $"{KitchenFormat.Text(pressure, units)}, measured"
         : $"{Altitude(site.Altitude, units)} above the sea";
 
+    public static string Film(KitchenSite site) => site.OwnFilmFactor is { } film
+        ? $"your figure is {KitchenNumber.Write(film)}"
+        : "no figure of your own yet";
+
     // Whole metres or feet: a length of pots would be written in millimetres.
     private static string Altitude(Length altitude, UnitSystem units) => units == UnitSystem.UsCustomary
         ? $"{altitude.Feet.ToString("0", System.Globalization.CultureInfo.InvariantCulture)}\u00A0ft"

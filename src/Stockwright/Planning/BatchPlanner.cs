@@ -15,8 +15,4 @@ public static class BatchPlanner
         IReadOnlyList<InputProblem> problems = RequestChecks.Check(request);
         return problems.Count > 0 ? new PlanResult(null, problems) : new PlanAssembly(request).Make();
     }
-
-    /// <summary>The same plan with the night spent another way; used to show what each choice would mean.</summary>
-    internal static Timeline? TimelineOf(PlanRequest request) =>
-        RequestChecks.Check(request).Count > 0 ? null : new PlanAssembly(request).TimelineOnly();
 }

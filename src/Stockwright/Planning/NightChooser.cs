@@ -6,9 +6,18 @@ namespace Stockwright.Planning;
 /// <summary>Works out what each way of freeing the night would mean.</summary>
 internal static class NightChooser
 {
+    private const int MostSteps = 48;
+    private const int MostLaid = 6;
     private static readonly TimeSpan Step = TimeSpan.FromMinutes(30);
 
-    public static IReadOnlyList<NightChoice> Choices(PlanRequest request, Timeline timeline, BoilingReport boiling)
+    /// <summary>Lists the ways.</summary>
+    /// <param name="request">What is asked.</param>
+    /// <param name="timeline">The plan as asked.</param>
+    /// <param name="boiling">The time it simmers.</param>
+    /// <param name="moved">Lays the plan with the heat on so much later.</param>
+    /// <param name="laid">Lays the same batch for a request that spends the night another way; the plan made from it may differ by minutes, as its water does by spoonfuls.</param>
+    public static IReadOnlyList<NightChoice> Choices(
+        PlanRequest request, Timeline timeline, BoilingReport boiling, Func<TimeSpan, Timeline> moved, Func<PlanRequest, Timeline> laid)
     {
         int now = NightSteps(timeline);
         if (now == 0 || request.Schedule.Night != NightPlan.GetUp)
@@ -17,20 +26,20 @@ internal static class NightChooser
         }
 
         List<NightChoice> choices = [];
-        if (MoveStart(request, timeline, now) is { } moved)
+        if (MoveStart(request, timeline, now, moved) is { } choice)
         {
-            choices.Add(moved);
+            choices.Add(choice);
         }
 
         bool long_ = boiling.PlannedTime >= TimeSpan.FromHours(3);
         if (long_ && request.Pot.Kind == PotKind.Open)
         {
-            AddChoice(choices, request, NightPlan.OvenHold, "oven-hold", "Lid on, in a low oven or slow appliance overnight", "Hardly any water lost, and no checks until morning; the appliance must hold its heat by itself.");
+            AddChoice(choices, request, laid, NightPlan.OvenHold, "oven-hold", "Lid on, in a low oven or slow appliance overnight", "Hardly any water lost, and no checks until morning; the appliance must hold its heat by itself.");
         }
 
         if (long_)
         {
-            AddChoice(choices, request, NightPlan.StopAndCool, "stop-and-cool", "Stop and cool at bedtime, go on in the morning", "Twice the cooling and heating, and a day longer; the safest night.");
+            AddChoice(choices, request, laid, NightPlan.StopAndCool, "stop-and-cool", "Stop and cool at bedtime, go on in the morning", "Twice the cooling and heating, and a day longer; the safest night.");
         }
 
         return choices;
@@ -38,48 +47,70 @@ internal static class NightChooser
 
     private static int NightSteps(Timeline timeline) => timeline.Steps.Count(step => step.InNight);
 
-    private static void AddChoice(List<NightChoice> choices, PlanRequest request, NightPlan night, string code, string title, string consequence)
+    private static void AddChoice(List<NightChoice> choices, PlanRequest request, Func<PlanRequest, Timeline> laid, NightPlan night, string code, string title, string consequence)
     {
         PlanRequest other = request with { Schedule = request.Schedule with { Night = night } };
-        if (BatchPlanner.TimelineOf(other) is { } timeline)
-        {
-            choices.Add(new NightChoice(code, title, consequence, other, NightSteps(timeline), timeline.Start, timeline.Ready));
-        }
+        Timeline timeline = laid(other);
+        choices.Add(new NightChoice(code, title, consequence, other, NightSteps(timeline), timeline.Start, timeline.Ready));
     }
 
     /// <summary>The smallest move, up to a day either way, that leaves the fewest steps in the night.</summary>
-    private static NightChoice? MoveStart(PlanRequest request, Timeline timeline, int now)
+    private static NightChoice? MoveStart(PlanRequest request, Timeline timeline, int now, Func<TimeSpan, Timeline> moved)
     {
-        TimeSpan best = TimeSpan.Zero;
+        // Up to the chilling every step moves with the start. What follows waits for the morning, so a promising move is laid out in full.
+        DateTimeOffset chill = timeline.Steps.FirstOrDefault(step => step.Kind == StepKind.Chill)?.At ?? timeline.Ready;
+        IReadOnlyList<DateTimeOffset> visits = [.. timeline.Steps.Where(step => step.HandsOn > TimeSpan.Zero && step.At <= chill).Select(step => step.At)];
+        IEnumerable<TimeSpan> promising = Shifts(request)
+            .Select(shift => (Shift: shift, Left: visits.Count(at => !request.Schedule.IsAwake(at + shift))))
+            .Where(one => one.Left < now)
+            .OrderBy(one => one.Left)
+            .ThenBy(one => one.Shift.Duration())
+            .Select(one => one.Shift)
+            .Take(MostLaid);
+        (TimeSpan Shift, Timeline Timeline)? best = null;
         int fewest = now;
-        for (int i = 1; i <= 48; i++)
+        foreach (TimeSpan shift in promising)
         {
-            foreach (TimeSpan shift in new[] { Step * i, Step * -i })
+            Timeline laid = moved(shift);
+            if (NightSteps(laid) < fewest && !(laid.Ready > request.Schedule.ReadyBy))
             {
-                if (request.Schedule.ReadyBy is not null && shift > TimeSpan.Zero)
-                {
-                    continue;
-                }
+                best = (shift, laid);
+                fewest = NightSteps(laid);
+            }
 
-                int left = timeline.Steps.Count(step => step.HandsOn > TimeSpan.Zero && !request.Schedule.IsAwake(step.At + shift));
-                if (left < fewest)
-                {
-                    fewest = left;
-                    best = shift;
-                }
+            if (fewest == 0)
+            {
+                break;
             }
         }
 
-        if (best == TimeSpan.Zero)
-        {
-            return null;
-        }
+        return best is { } found ? Choice(request, found.Shift, found.Timeline, fewest) : null;
+    }
 
-        DateTimeOffset start = timeline.Start + best;
-        PlanRequest moved = request with { Schedule = request.Schedule with { StartAt = start, ReadyBy = null } };
-        string hours = Math.Abs(best.TotalHours).ToString("0.#", CultureInfo.InvariantCulture);
-        string direction = best > TimeSpan.Zero ? "later" : "earlier";
-        string left2 = fewest == 0 ? "nothing falls in the night" : string.Create(CultureInfo.InvariantCulture, $"{fewest} steps still fall in the night");
-        return new NightChoice("move-start", $"Start {hours} h {direction}", $"The same batch; {left2}.", moved, fewest, start, timeline.Ready + best);
+    private static IEnumerable<TimeSpan> Shifts(PlanRequest request)
+    {
+        for (int i = 1; i <= MostSteps; i++)
+        {
+            if (request.Schedule.ReadyBy is null)
+            {
+                yield return Step * i;
+            }
+
+            yield return Step * -i;
+        }
+    }
+
+    private static NightChoice Choice(PlanRequest request, TimeSpan shift, Timeline laid, int left)
+    {
+        PlanRequest other = request with { Schedule = request.Schedule with { StartAt = laid.Start, ReadyBy = null } };
+        string hours = Math.Abs(shift.TotalHours).ToString("0.#", CultureInfo.InvariantCulture);
+        string direction = shift > TimeSpan.Zero ? "later" : "earlier";
+        string consequence = left switch
+        {
+            0 => "nothing falls in the night",
+            1 => "1 step still falls in the night",
+            _ => string.Create(CultureInfo.InvariantCulture, $"{left} steps still fall in the night"),
+        };
+        return new NightChoice("move-start", $"Start {hours} h {direction}", $"The same batch; {consequence}.", other, left, laid.Start, laid.Ready);
     }
 }

@@ -6,6 +6,12 @@ internal static class NightWindows
     /// <summary>The pot is put away this long before bed, so that nothing is left for the night.</summary>
     private static readonly TimeSpan BeforeBed = TimeSpan.FromMinutes(15);
 
+    /// <summary>More stops than this are not a plan.</summary>
+    private const int MostStops = 14;
+
+    /// <summary>Cooling a pot and heating it again is not worth it for less.</summary>
+    private static readonly TimeSpan ShortestStop = TimeSpan.FromHours(2);
+
     /// <summary>Windows on the simmer's clock.</summary>
     /// <param name="schedule">When the cook sleeps, and what is done then.</param>
     /// <param name="simmerStart">Moment the main simmer begins.</param>
@@ -37,8 +43,18 @@ internal static class NightWindows
             }
 
             DateTimeOffset wake = Next(schedule, bed, schedule.WakesAt);
-            windows.Add(new NightWindow(clock.TotalSeconds, (wake - bed).TotalSeconds, schedule.Night));
-            bool stops = schedule.Night == NightPlan.StopAndCool;
+            bool stops = schedule.Night == NightPlan.StopAndCool && wake - bed > ShortestStop;
+            if (stops && windows.Count > 0 && (bed == wall || windows.Count >= MostStops))
+            {
+                // Bringing it back up takes all day on this hob: stopping again would never end.
+                break;
+            }
+
+            if (stops || schedule.Night == NightPlan.OvenHold)
+            {
+                windows.Add(new NightWindow(clock.TotalSeconds, (wake - bed).TotalSeconds, schedule.Night));
+            }
+
             clock += stops ? TimeSpan.Zero : wake - bed;
             wall = wake + (stops ? reheat : TimeSpan.Zero);
         }

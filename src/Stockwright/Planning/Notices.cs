@@ -30,6 +30,16 @@ internal static class Notices
             notices.Add(new(NoticeLevel.Warning, "uncovered", "Without topping up, the solids stand out of the liquid before the end.", "topup"));
         }
 
+        if (outcome.LowestMetres < 0.1 * outcome.StartMetres)
+        {
+            notices.Add(new(NoticeLevel.Warning, "runs-dry", "Between two checks the pot runs all but dry: look in more often, put the lid on, or take a narrower pot.", "check"));
+        }
+
+        if (fit.PeakLevel > fit.SafeMaximum * 1.005)
+        {
+            notices.Add(new(NoticeLevel.Warning, "over-safe-maximum", $"At its highest this stands {KitchenFormat.Both(fit.PeakLevel - fit.SafeMaximum)} over the safe maximum: put in a little less, or leave out the last top-up.", Field(request.Goal)));
+        }
+
         if (request.Goal is PlanGoal.UseBones use)
         {
             AddAvoided(request, use, notices);

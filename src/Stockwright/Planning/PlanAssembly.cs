@@ -9,12 +9,17 @@ namespace Stockwright.Planning;
 /// <summary>Puts one plan together: fit, runs, ledger, preparation, timeline.</summary>
 internal sealed class PlanAssembly
 {
+    private const int MostNightFits = 2;
+
+    private static readonly InputProblem BoilsDry = new("topup", "This pot would boil dry before the next check, or before the time is up: top up, look in more often, put the lid on, or simmer for less.");
+
     private readonly PlanRequest request;
     private readonly BoilingReport boiling;
     private readonly BatchLoad perLitre;
     private readonly ScriptWriter writer;
     private readonly SimmerForecaster forecaster;
     private readonly PotFitter fitter;
+    private readonly BatchScheduler scheduler;
 
     public PlanAssembly(PlanRequest request)
     {
@@ -25,30 +30,31 @@ internal sealed class PlanAssembly
         writer = new ScriptWriter(request, boiling.Reached, boiling.PlannedTime);
         forecaster = new SimmerForecaster(environment, request.Hob, request.Lid, request.Site);
         fitter = new PotFitter(request, writer, forecaster, perLitre);
+        scheduler = Scheduler(request);
     }
 
     public PlanResult Make()
     {
-        FittedLoad largest = fitter.Fill();
-        (FittedLoad fitted, int rounds) = Fit(largest);
-        IReadOnlyList<InputProblem> problems = Impossible(fitted, rounds, largest);
-        if (problems.Count > 0)
+        Settled settled = Settle();
+        FittedLoad fitted = settled.Fitted;
+        IReadOnlyList<InputProblem> problems = Impossible(fitted, settled.Rounds, settled.Largest);
+        if (problems.Count > 0 || settled.Laid is not { } laid)
         {
             return new PlanResult(null, problems);
         }
 
-        RoastPlan? roast = RoastPlanner.Plan(request, fitted.Load);
-        BlanchPlan? blanch = RoastPlanner.PlanBlanch(request, fitted.Load, fitter);
-        (Timeline timeline, IReadOnlyList<NightWindow> nights) = Schedule(fitted, roast, blanch);
-        SimmerRuns runs = forecaster.RunAll(writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres, nights));
+        SimmerScript script = writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres, laid.Nights);
+        SimmerRuns runs = forecaster.RunAll(script);
         LedgerWriter ledger = new(request, fitter, fitted, runs);
         Band<Volume> yield = ledger.Yield();
-        if (yield.Central.Liters < 0.01)
+        if (runs.Central.RanDry || yield.Central.Liters < 0.01)
         {
-            return new PlanResult(null, [new("topup", "This pot would boil dry before the time is up: top up, put the lid on, or simmer for less.")]);
+            return new PlanResult(null, [BoilsDry]);
         }
 
-        FitReport fit = FitReporter.Report(request, fitted, largest, rounds, runs.Central);
+        FitReport fit = FitReporter.Report(request, fitted, settled.Largest, settled.Rounds, runs.Central);
+        Timeline Laid(PlanRequest other) => Scheduler(other).Schedule(fitted, settled.Roast, settled.Blanch).Timeline;
+        Timeline Moved(TimeSpan shift) => scheduler.Lay(fitted, settled.Roast, settled.Blanch, laid.HeatOn + shift).Timeline;
         return new PlanResult(
             new BatchPlan
             {
@@ -56,26 +62,49 @@ internal sealed class PlanAssembly
                 Yield = yield,
                 Fit = fit,
                 Amounts = Amounts(fitted, runs.Central),
-                Roast = roast,
-                Blanch = blanch,
-                HeatUp = forecaster.HeatUp(writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres), runs.Central),
+                Roast = settled.Roast,
+                Blanch = settled.Blanch,
+                HeatUp = forecaster.HeatUp(script, runs.Central),
                 Simmer = forecaster.Write(runs),
                 Ledger = ledger.Write(yield),
                 Boiling = boiling,
-                Timeline = timeline with { NightChoices = NightChooser.Choices(request, timeline, boiling) },
+                Timeline = laid.Timeline with { NightChoices = NightChooser.Choices(request, laid.Timeline, boiling, Moved, Laid) },
                 Notices = Notices.List(request, fit, boiling, runs.Central, yield, fitted.Litres),
                 Assumptions = Assumptions.List(request, fitted.Load, boiling),
             },
             []);
     }
 
-    public Timeline? TimelineOnly()
+    /// <summary>Size, water and timeline. A night the pot is put away in changes what evaporates, so the batch is then fitted again.</summary>
+    private Settled Settle()
     {
-        (FittedLoad fitted, int rounds) = Fit(fitter.Fill());
-        return rounds > BatchPlanner.MostRounds
-            ? null
-            : Schedule(fitted, RoastPlanner.Plan(request, fitted.Load), RoastPlanner.PlanBlanch(request, fitted.Load, fitter)).Timeline;
+        Settled settled = SettleOnce();
+        for (int i = 0; i < MostNightFits && settled.Laid is { } laid && !Alike(laid.Nights, fitter.Nights); i++)
+        {
+            fitter.Nights = laid.Nights;
+            settled = SettleOnce();
+        }
+
+        return settled;
     }
+
+    private Settled SettleOnce()
+    {
+        FittedLoad largest = fitter.Fill();
+        (FittedLoad fitted, int rounds) = Fit(largest);
+        if (Impossible(fitted, rounds, largest).Count > 0)
+        {
+            return new Settled(fitted, rounds, largest, null, null, null);
+        }
+
+        RoastPlan? roast = RoastPlanner.Plan(request, fitted.Load);
+        BlanchPlan? blanch = RoastPlanner.PlanBlanch(request, fitted.Load, fitter);
+        return new Settled(fitted, rounds, largest, roast, blanch, scheduler.Schedule(fitted, roast, blanch));
+    }
+
+    private static bool Alike(IReadOnlyList<NightWindow> some, IReadOnlyList<NightWindow> others) =>
+        some.Count == others.Count
+        && some.Zip(others).All(pair => Math.Abs(pair.First.FromSeconds - pair.Second.FromSeconds) < 120 && Math.Abs(pair.First.Seconds - pair.Second.Seconds) < 120);
 
     private (FittedLoad Fitted, int Rounds) Fit(FittedLoad largest)
     {
@@ -99,7 +128,10 @@ internal sealed class PlanAssembly
     {
         if (!double.IsFinite(fitted.WaterKilograms) || !double.IsFinite(fitted.Outcome.TotalSeconds) || largest.Litres <= 0)
         {
-            return [new("pot-height", "Nothing fits this pot with room to spare under the rim.")];
+            // A pot that boils away more than it can hold is not too small.
+            return largest.Outcome.SteamKilograms > largest.WaterKilograms / 2
+                ? [BoilsDry]
+                : [new("pot-height", "Nothing fits this pot with room to spare under the rim.")];
         }
 
         if (rounds <= BatchPlanner.MostRounds)
@@ -122,40 +154,6 @@ internal sealed class PlanAssembly
         ];
     }
 
-    /// <summary>Settles the timeline and the nights in it: the night moves the end, and a wish to be ready by a time moves the start.</summary>
-    private (Timeline Timeline, IReadOnlyList<NightWindow> Nights) Schedule(FittedLoad fitted, RoastPlan? roast, BlanchPlan? blanch)
-    {
-        SimmerOutcome outcome = fitted.Outcome;
-        double yieldLitres = fitter.YieldKilograms(outcome) / SimmerForecaster.ColdDensity * 1000;
-        TimelineWriter Timelines(SimmerOutcome run) => new(new TimelineParts(request, fitted.Load, roast, blanch, run, fitted.WaterKilograms, yieldLitres));
-        TimelineWriter lines = Timelines(outcome);
-        DateTimeOffset heatOn = request.Schedule.StartAt is { } start ? start + lines.BeforeHeat : request.Schedule.ReadyBy!.Value - TimeSpan.FromHours(24);
-        Timeline timeline = lines.Write(heatOn);
-        IReadOnlyList<NightWindow> nights = [];
-        for (int i = 0; i < 6; i++)
-        {
-            DateTimeOffset wanted = request.Schedule.ReadyBy is { } by ? heatOn + (by - timeline.Ready) : heatOn;
-            bool settled = (wanted - heatOn).Duration() < TimeSpan.FromMinutes(1) && i > 0;
-            if (settled)
-            {
-                break;
-            }
-
-            heatOn = wanted;
-            if (request.Schedule.Night != NightPlan.GetUp)
-            {
-                TimeSpan heatUp = TimeSpan.FromSeconds(fitted.Outcome.HeatUpSeconds);
-                DateTimeOffset simmering = heatOn + (TimeSpan.FromSeconds(fitted.Outcome.TotalSeconds) - boiling.PlannedTime);
-                nights = NightWindows.Find(request.Schedule, simmering, boiling.PlannedTime, heatUp);
-                outcome = forecaster.RunCentral(writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres, nights));
-            }
-
-            timeline = Timelines(outcome).Write(heatOn);
-        }
-
-        return (timeline, nights);
-    }
-
     private static List<AmountLine> Amounts(FittedLoad fitted, SimmerOutcome outcome)
     {
         List<AmountLine> lines = [];
@@ -170,4 +168,8 @@ internal sealed class PlanAssembly
 
         return lines;
     }
+
+    private BatchScheduler Scheduler(PlanRequest other) => new(other, writer, forecaster, fitter, boiling.PlannedTime);
+
+    private sealed record Settled(FittedLoad Fitted, int Rounds, FittedLoad Largest, RoastPlan? Roast, BlanchPlan? Blanch, LaidTimeline? Laid);
 }

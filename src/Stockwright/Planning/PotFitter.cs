@@ -17,7 +17,12 @@ internal sealed record FittedLoad(double Litres, BatchLoad Load, double WaterKil
 internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, SimmerForecaster forecaster, BatchLoad perLitre)
 {
     private const double Closeness = 2e-4;
-    private const int MostTries = 14;
+    private const double FillCloseness = 1e-3;
+    private const int MostTries = 30;
+    private const double LeastLitres = 0.02;
+
+    /// <summary>Nights the pot is put away in; they change what evaporates, and so water, level and yield.</summary>
+    public IReadOnlyList<NightWindow> Nights { get; set; } = [];
 
     /// <summary>Safe maximum level of a pot and the rule behind it (common practice, no source).</summary>
     public static (Length Level, FillLimit Limit) SafeMaximum(Pot pot)
@@ -32,47 +37,60 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         return freeboard < eighty ? (freeboard, FillLimit.FiveCentimetresFreeboard) : (eighty, FillLimit.EightyPercentOfBrim);
     }
 
-    /// <summary>Water for a wanted size, whether or not it fits.</summary>
-    public FittedLoad ForLitres(double litres)
-    {
-        double water = litres * request.Recipe.WaterLitresPerLitre.Value;
-        FittedLoad fitted = Run(litres, water);
-        for (int i = 0; i < MostTries; i++)
-        {
-            double next = NextWater(fitted);
-            double change = Math.Abs(next - fitted.WaterKilograms);
-            if (change <= Closeness * fitted.WaterKilograms)
-            {
-                break;
-            }
+    /// <summary>Water for a wanted size, whether or not it fits (F.3, F.5).</summary>
+    public FittedLoad ForLitres(double litres) => ForLitres(litres, litres * request.Recipe.WaterLitresPerLitre.Value);
 
-            fitted = Run(litres, next);
-        }
-
-        return fitted;
-    }
-
-    /// <summary>The largest batch whose highest level stays at the safe maximum.</summary>
+    /// <summary>
+    /// The largest batch whose highest level stays at the safe maximum (F.2); its litres are zero when even a spoonful stands too high.
+    /// </summary>
     public FittedLoad Fill()
     {
-        double safeLevel = SafeMaximum(request.Pot).Level.Meters;
-        double safeVolume = request.Pot.VolumeAtMetres(safeLevel);
-        double litres = safeVolume * 1000 / (perLitre.Items.Sum(item => item.Charge?.VolumeCubicMetres ?? 0) * 1000 + 1.5);
-        FittedLoad fitted = Run(litres, litres * request.Recipe.WaterLitresPerLitre.Value);
-        for (int i = 0; i < MostTries; i++)
+        double safeVolume = request.Pot.VolumeAtMetres(SafeMaximum(request.Pot).Level.Meters);
+        double Excess(FittedLoad fitted) => request.Pot.VolumeAtMetres(fitted.Outcome.PeakMetres) - safeVolume;
+        double guess = safeVolume / (perLitre.Items.Sum(item => item.Charge?.VolumeCubicMetres ?? 0) + 1.5e-3);
+        double least = Math.Min(LeastLitres, guess / 10);
+        FittedLoad low = ForLitres(least);
+        if (!(Excess(low) <= 0))
         {
-            double scale = safeVolume / request.Pot.VolumeAtMetres(fitted.Outcome.PeakMetres);
-            double water = NextWater(fitted) * scale;
-            bool close = Math.Abs(scale - 1) < Closeness && Math.Abs(water - fitted.WaterKilograms) < Closeness * water;
-            if (close)
-            {
-                break;
-            }
-
-            fitted = Run(fitted.Litres * scale, water);
+            return low with { Litres = 0 };
         }
 
-        return fitted;
+        // The volume under the peak grows almost straight with the size, so the secant through two sizes lands close.
+        FittedLoad high = ForLitres(guess);
+        for (int i = 0; i < MostTries; i++)
+        {
+            FittedLoad best = Excess(high) <= 0 ? high : low;
+            if (Excess(best) > -FillCloseness * safeVolume)
+            {
+                return best;
+            }
+
+            bool bracketed = Excess(high) > 0;
+            double gap = high.Litres - low.Litres;
+            double secant = low.Litres + (gap * (Excess(low) + (FillCloseness / 2 * safeVolume)) / (Excess(low) - Excess(high)));
+            double next = bracketed
+                ? i % 3 == 2 ? low.Litres + (gap / 2) : Math.Clamp(secant, low.Litres + (0.02 * gap), high.Litres - (0.02 * gap))
+                : Math.Clamp(secant, high.Litres * 1.001, high.Litres * 4);
+            FittedLoad tried = ForLitres(next, best.WaterKilograms * next / best.Litres);
+            if (bracketed && Excess(tried) > 0)
+            {
+                high = tried;
+            }
+            else
+            {
+                (low, high) = bracketed ? (tried, high) : (high, tried);
+            }
+        }
+
+        return Excess(high) <= 0 ? high : low;
+    }
+
+    /// <summary>A load with water up to a given line, whatever that yields.</summary>
+    public FittedLoad ToLine(double litres, Length line)
+    {
+        BatchLoad load = perLitre.Scaled(litres);
+        double liquid = Contents(load).LiquidForLevel(line.Meters, request.Site.TapWater.DegreesCelsius, 0);
+        return Run(litres, liquid - load.Items.Sum(item => item.LiquidKilograms));
     }
 
     /// <summary>Strained, defatted stock of a run, kg.</summary>
@@ -102,17 +120,63 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         double level = contents.HeapHeight(0) + LiquorExchange.CoverDepth.Value.Meters;
         double water = contents.LiquidForLevel(level, tap, 0);
         SimmerScript script = new(
-            solids, water, tap, [new StageScript(1000, 1, Climbs: false, LiftsOut: false, [])], TopUpRule.None, tap, level, ScriptWriter.OvenHoldCelsius, 0, 0);
+            solids, water, tap, [new StageScript(forecaster.BoilingCelsius, 1, Climbs: false, LiftsOut: false, [])], TopUpRule.None, tap, level, ScriptWriter.OvenHoldCelsius, 0, 0);
         return (water, forecaster.RunCentral(script).HeatUpSeconds);
     }
 
-    private double NextWater(FittedLoad fitted)
+    /// <summary>
+    /// Finds the water whose run yields the litres wanted. The yield never falls as the water rises, but where top-ups keep the pot covered
+    /// it may not answer at all for a while: the step then doubles until it does, and the gap is halved from there.
+    /// </summary>
+    private FittedLoad ForLitres(double litres, double guessKilograms)
     {
+        double wanted = litres * SimmerForecaster.ColdDensity / 1000;
         double keeps = (1 - LiquorExchange.StrainLoss.Value.DecimalFractions)
             * (request.Recipe.ChillsAndDefats ? 1 - LiquorExchange.DefatLoss.Value.DecimalFractions : 1);
-        double missing = ((fitted.Litres * SimmerForecaster.ColdDensity / 1000) - YieldKilograms(fitted.Outcome)) / keeps;
-        return Math.Max(fitted.WaterKilograms + missing, CoverKilograms(fitted.Load));
+        FittedLoad fitted = Run(litres, guessKilograms);
+        double tooLittle = 0;
+        double tooMuch = double.PositiveInfinity;
+        double lastMissing = 0;
+        double stride = 1;
+        for (int i = 0; i < MostTries; i++)
+        {
+            double missing = (wanted - YieldKilograms(fitted.Outcome)) / keeps;
+            if (Math.Abs(missing) <= Closeness * wanted || (missing < 0 && fitted.CoverDecides))
+            {
+                break;
+            }
+
+            bool stuck = missing * lastMissing > 0 && Math.Abs(missing) > 0.5 * Math.Abs(lastMissing);
+            stride = stuck ? stride * 2 : 1;
+            lastMissing = missing;
+            if (missing > 0)
+            {
+                tooLittle = fitted.WaterKilograms;
+            }
+            else
+            {
+                tooMuch = fitted.WaterKilograms;
+            }
+
+            if (tooMuch - tooLittle < GapKilograms(fitted.WaterKilograms))
+            {
+                // A top-up too small to pour makes the yield jump; nothing lies between.
+                break;
+            }
+
+            double next = fitted.WaterKilograms + (stride * missing);
+            if (next <= tooLittle || next >= tooMuch)
+            {
+                next = (tooLittle + tooMuch) / 2;
+            }
+
+            fitted = Run(litres, next);
+        }
+
+        return fitted;
     }
+
+    private static double GapKilograms(double waterKilograms) => Math.Max(1e-4 * waterKilograms, 1e-4);
 
     private FittedLoad Run(double litres, double waterKilograms)
     {
@@ -120,7 +184,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         double cover = CoverKilograms(load);
         double water = Math.Max(waterKilograms, cover);
         double line = LineMetres(load, water);
-        SimmerOutcome outcome = forecaster.RunCentral(writer.Write(load, water, line));
+        SimmerOutcome outcome = forecaster.RunCentral(writer.Write(load, water, line, Nights));
         return new FittedLoad(litres, load, water, line, outcome, water <= cover * (1 + (2 * Closeness)));
     }
 

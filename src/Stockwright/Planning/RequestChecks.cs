@@ -19,6 +19,8 @@ internal static class RequestChecks
         List<InputProblem> problems = [];
         CheckPot(request.Pot, problems);
         CheckHob(request.Hob, problems);
+        CheckLid(request.Lid, problems);
+        CheckOven(request, problems);
         CheckSite(request.Site, problems);
         CheckRecipe(request, problems);
         CheckGoal(request, problems);
@@ -64,6 +66,31 @@ internal static class RequestChecks
         }
     }
 
+    private static void CheckLid(LidPosition lid, List<InputProblem> problems)
+    {
+        // A position built without its factory may carry any opening.
+        if (!Enum.IsDefined(lid.Kind) || (lid.Kind == LidKind.Ajar && !IsWithin(lid.OpenFraction.DecimalFractions, 0.01, 0.6)))
+        {
+            problems.Add(new("gap", "A lid ajar leaves 1 to 60 % of the mouth open."));
+        }
+    }
+
+    private static void CheckOven(PlanRequest request, List<InputProblem> problems)
+    {
+        if (request.Oven is { } oven && (oven.Levels is < 1 or > 40 || !IsWithin(oven.ShelfLength.Meters, 0.1, 3) || !IsWithin(oven.ShelfWidth.Meters, 0.1, 3)))
+        {
+            problems.Add(new("oven", "An oven has 1 to 40 shelves, each 10 cm to 3 m (4 in to 10 ft) long and wide."));
+        }
+
+        foreach (Tray tray in request.Trays)
+        {
+            if (tray.Count is < 1 or > 1000 || !IsWithin(tray.InnerLength.Meters, 0.05, 3) || !IsWithin(tray.InnerWidth.Meters, 0.05, 3))
+            {
+                problems.Add(new("tray", $"{tray.Name}: a tray is 5 cm to 3 m (2 in to 10 ft) long and wide inside, and there is at least one."));
+            }
+        }
+    }
+
     private static void CheckSite(KitchenSite site, List<InputProblem> problems)
     {
         if (!IsWithin(site.Altitude.Meters, -400, 5000))
@@ -79,6 +106,11 @@ internal static class RequestChecks
         if (!IsWithin(site.Room.DegreesCelsius, 0, 50))
         {
             problems.Add(new("room", "A kitchen is between 0 and 50 °C (32 to 122 °F)."));
+        }
+
+        if (!IsWithin(site.Humidity.DecimalFractions, 0, 1))
+        {
+            problems.Add(new("humidity", "The air's relative humidity is between 0 and 100 %."));
         }
 
         if (!IsWithin(site.TapWater.DegreesCelsius, 0.5, 40))
@@ -164,6 +196,11 @@ internal static class RequestChecks
         if (request.Schedule.StartAt is null == request.Schedule.ReadyBy is null)
         {
             problems.Add(new("when", "Give either a start or a time to be ready by."));
+        }
+
+        if ((request.Schedule.StartAt ?? request.Schedule.ReadyBy) is { Year: < 1900 or > 2200 })
+        {
+            problems.Add(new("date", "Give a date between 1900 and 2200."));
         }
 
         if (request.Schedule.WakesAt == request.Schedule.SleepsAt)

@@ -113,7 +113,8 @@ internal sealed class ScriptWriter
             }
         }
 
-        return [.. actions.OrderBy(action => action.AtSeconds).ThenBy(action => action.Kind)];
+        // A pot in the oven comes out before anything else is done to it.
+        return [.. actions.OrderBy(action => action.AtSeconds).ThenBy(action => action.Kind == PotActionKind.HoldEnds ? -1 : (int)action.Kind)];
     }
 
     /// <summary>The name without its kind: "thyme, dried" is thyme once it is on the scale.</summary>

@@ -176,14 +176,17 @@ internal sealed class TimelineWriter(TimelineParts parts)
 
     private (DateTimeOffset Strained, DateTimeOffset Ready) Finish(StepBuilder builder, DateTimeOffset heatOff)
     {
+        TimeSpan portioning = StepTimes.Portion(parts.YieldLitres);
         DateTimeOffset at = builder.Then(heatOff, StepKind.Stand, "Heat off, let it stand", "It settles, and scalds less.", StepTimes.Stand(recipe), TimeSpan.Zero);
         DateTimeOffset strained = builder.Then(at, StepKind.Strain, "Strain", "Ladle through a fine strainer; let it drip, do not press.", StepTimes.Strain, StepTimes.Strain, Cautions.Straining);
         at = builder.Then(strained, StepKind.Cool, "Cool it fast", "Split it shallow or stand it in ice water, stirring; lid off until cold.", StepTimes.Cool, StepTimes.CoolHands, Cautions.Cooling);
         if (recipe.ChillsAndDefats)
         {
             DateTimeOffset chilled = at + StepTimes.Chill;
-            if (!request.Schedule.IsAwake(chilled))
+            DateTimeOffset portioned = chilled + StepTimes.Defat + StepTimes.Remelt + portioning;
+            if (!request.Schedule.IsAwake(chilled) || NightWindows.Next(request.Schedule, chilled, request.Schedule.SleepsAt) < portioned)
             {
+                // It keeps overnight: what is left is work for the morning.
                 chilled = NightWindows.Next(request.Schedule, chilled, request.Schedule.WakesAt);
             }
 
@@ -196,7 +199,6 @@ internal sealed class TimelineWriter(TimelineParts parts)
         Caution[] cautions = flagged.Length > 0
             ? [Cautions.Glass, Cautions.NotForTheShelf, Cautions.Allergens(flagged)]
             : [Cautions.Glass, Cautions.NotForTheShelf];
-        TimeSpan portioning = StepTimes.Portion(parts.YieldLitres);
         DateTimeOffset ready = builder.Then(at, StepKind.Portion, "Measure, portion and label", "Name, date and size on every tub; oldest to the front.", portioning, portioning, cautions);
         return (strained, ready);
     }

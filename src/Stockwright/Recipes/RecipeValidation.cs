@@ -37,9 +37,10 @@ public static class RecipeValidation
         if (recipe.Roast is { } roast)
         {
             CheckTimes("Roast", "Roasting", roast.ShortestTime, roast.Time, roast.LongestTime, found);
-            if (!(roast.OvenTemperature.DegreesCelsius is >= 80 and <= 300))
+            if (!(roast.OvenTemperature.DegreesCelsius is >= 95 and <= 255))
             {
-                found.Add(("Roast.OvenTemperature", "The oven must be between 80 and 300 °C."));
+                // The ends of the oven scale, which the plan names its heat by.
+                found.Add(("Roast.OvenTemperature", "The oven must be between 95 and 255 °C (200 and 490 °F)."));
             }
         }
 

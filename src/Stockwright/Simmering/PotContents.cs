@@ -41,6 +41,18 @@ internal sealed class PotContents(Pot pot)
         return sum;
     }
 
+    /// <summary>The least they will have handed over from now on, kg: what gives has given so much, what swells may still swell.</summary>
+    public double LeastReleased(double progress)
+    {
+        double sum = 0;
+        foreach ((SolidCharge solid, double joined) in solids)
+        {
+            sum += Math.Min(solid.ReleasedKilograms, solid.ReleasedKilograms * solid.ExchangeDone(progress - joined));
+        }
+
+        return sum;
+    }
+
     /// <summary>Liquor given by the solids that give, and soaked up by those that swell, kg, both positive.</summary>
     public (double Given, double SoakedUp) Exchanged(double progress)
     {

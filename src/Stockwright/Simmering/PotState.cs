@@ -8,6 +8,9 @@ namespace Stockwright.Simmering;
 /// </summary>
 internal sealed class PotState
 {
+    /// <summary>A pot this empty counts as dry, kg.</summary>
+    private const double LeastLiquidKilograms = 1e-3;
+
     private readonly PotEnvironment environment;
     private readonly double[] y = new double[PotSystem.StateCount];
 
@@ -43,22 +46,31 @@ internal sealed class PotState
 
     public double Level() => Solids.Level(Liquid(), Celsius, Progress);
 
-    public void Take(ReadOnlySpan<double> integrated) => integrated.CopyTo(y);
+    public void Take(ReadOnlySpan<double> integrated)
+    {
+        integrated.CopyTo(y);
+        Outcome.RanDry |= y[PotSystem.Contents] <= System.DryContents;
+    }
 
     /// <summary>Tells the equations what is in the pot now.</summary>
     public void Sync()
     {
         System.DryHeatCapacity = environment.PotHeatCapacity + Solids.SolidsHeatCapacity;
         System.SolidsLoaded = Solids.SolidsLoaded;
+        System.DryContents = Solids.SolidsLoaded - Solids.LeastReleased(Progress) + LeastLiquidKilograms;
         System.Surface = environment.Pot.SurfaceAtMetres(environment.Pot.IsTapered
             ? environment.Pot.LevelAtCubicMetres(((y[PotSystem.Contents] - Solids.SolidsLoaded) / 1000) + Solids.Volumes(Progress).Solid)
             : 0);
     }
 
     /// <summary>Notes the highest level, and the lowest once it simmers.</summary>
-    public void Track()
+    public void Track() => Track(y);
+
+    /// <summary>The same for a state on the way.</summary>
+    public void Track(ReadOnlySpan<double> state)
     {
-        double level = Level();
+        double progress = state[PotSystem.Progress];
+        double level = Solids.Level(Solids.Liquid(state[PotSystem.Contents], progress), System.Celsius(state), progress);
         Outcome.PeakMetres = Math.Max(Outcome.PeakMetres, level);
         if (Outcome.HeatUpSeconds > 0)
         {

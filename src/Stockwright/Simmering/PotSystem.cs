@@ -57,8 +57,11 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// </summary>
     public const double LiquidSpecificHeat = 4188.8;
 
-    /// <summary>Loss at a gentle boil, kg/(m2 s): 12 kg/(m2 h), between a lively simmer and a rolling boil (estimate).</summary>
-    public const double GentleBoilFlux = 12.0 / 3600;
+    /// <summary>
+    /// Loss of a pot kept at the boil as gently as a cook can, kg/(m2 s): 8 kg/(m2 h), the middle of a lively simmer
+    /// (6 to 12, stock.md 1.2, estimate). Bubbles break the film, so the film factor does not apply.
+    /// </summary>
+    public const double GentleBoilFlux = 8.0 / 3600;
 
     /// <summary>Steam a sealed pressure cooker lets go, kg/s: 0.05 kg/h (common practice: up to 0.1 L/h).</summary>
     public const double SealedLeak = 0.05 / 3600;
@@ -88,6 +91,9 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// <summary>Mass of the solids when they went in, kg.</summary>
     public double SolidsLoaded { get; set; }
 
+    /// <summary>Mass of the contents at which no free liquid is left to boil away, kg.</summary>
+    public double DryContents { get; set; }
+
     /// <summary>Free surface, m2.</summary>
     public double Surface { get; set; }
 
@@ -107,7 +113,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         double celsius = y[Enthalpy] / capacity;
         double walls = environment.LossWatts(celsius);
         double latent = LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
-        double vapour = y[Contents] > SolidsLoaded ? VapourRate(celsius) : 0;
+        double vapour = y[Contents] > DryContents ? VapourRate(celsius) : 0;
         double available = InOven ? double.MaxValue : FullHeat;
         double heat = Mode switch
         {

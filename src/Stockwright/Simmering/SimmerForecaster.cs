@@ -14,6 +14,8 @@ internal sealed class SimmerForecaster
     /// <summary>Density of water at 20 C, kg/m3: every volume in a plan is as if measured cold.</summary>
     public const double ColdDensity = 998.2;
 
+    private const int MostSamples = 300;
+
     private readonly PotEnvironment environment;
     private readonly Stated<Ratio> efficiency;
     private readonly double film;
@@ -33,6 +35,9 @@ internal sealed class SimmerForecaster
         moreFactor = Math.Exp(Quadrature(stated.High / stated.Value, escape.High / escape.Value));
     }
 
+    /// <summary>Where water boils in the open here, C.</summary>
+    public double BoilingCelsius => environment.BoilingCelsius;
+
     public SimmerOutcome RunCentral(SimmerScript script) => Run(script, 1, sampled: false);
 
     public SimmerRuns RunAll(SimmerScript script) =>
@@ -45,11 +50,10 @@ internal sealed class SimmerForecaster
         double Seconds(Ratio share) => climbs
             ? script.Stages[0].Seconds
             : SimmerRun.Execute(environment, start, film, 1, share.DecimalFractions, sampled: false).HeatUpSeconds;
+
+        // A hob too weak for the simmer settles at a temperature of its own for each efficiency, and then the times need not be in order.
         return new HeatUp(
-            new Band<TimeSpan>(
-                TimeSpan.FromSeconds(Seconds(efficiency.High)),
-                TimeSpan.FromSeconds(climbs ? script.Stages[0].Seconds : central.HeatUpSeconds),
-                TimeSpan.FromSeconds(Seconds(efficiency.Low))),
+            Ordered(Seconds(efficiency.High), climbs ? script.Stages[0].Seconds : central.HeatUpSeconds, Seconds(efficiency.Low), TimeSpan.FromSeconds),
             central.IsReached,
             Temperature.FromDegreesCelsius(central.FinalCelsius));
     }
@@ -59,10 +63,12 @@ internal sealed class SimmerForecaster
         SimmerOutcome central = runs.Central;
         double potHeight = environment.Pot.InnerHeight.Meters;
         int points = Math.Min(central.Points.Count, Math.Min(runs.LosesLess.Points.Count, runs.LosesMore.Points.Count));
-        List<SimmerSample> samples = new(points);
-        List<(Length, Length)> band = new(points);
-        for (int i = 0; i < points; i++)
+        int kept = Math.Min(points, MostSamples);
+        List<SimmerSample> samples = new(kept);
+        List<(Length, Length)> band = new(kept);
+        for (int k = 0; k < kept; k++)
         {
+            int i = kept == points ? k : (int)((long)k * (points - 1) / (kept - 1));
             SimmerOutcome.PointInTime point = central.Points[i];
             samples.Add(new SimmerSample(
                 TimeSpan.FromSeconds(point.Seconds),

@@ -11,6 +11,9 @@ internal sealed class SimmerOutcome
 
     public double TotalSeconds { get; set; }
 
+    /// <summary>When each stage reached its temperature, s after the heat went on.</summary>
+    public List<double> StageStarts { get; } = [];
+
     public List<PointInTime> Points { get; } = [];
 
     public List<CheckOutcome> Checks { get; } = [];
@@ -20,6 +23,9 @@ internal sealed class SimmerOutcome
     public double PeakMetres { get; set; }
 
     public double LowestMetres { get; set; } = double.MaxValue;
+
+    /// <summary>True when the liquid boiled away between two visits.</summary>
+    public bool RanDry { get; set; }
 
     public double StartMetres { get; set; }
 

@@ -47,6 +47,7 @@ internal sealed class SimmerRecorder(PotState pot, SimmerScript script)
 
     private void Record(double at, ReadOnlySpan<double> state, HeatMode mode)
     {
+        pot.Track(state);
         PotSystem system = pot.System;
         double celsius = system.Celsius(state);
         double progress = state[PotSystem.Progress];

@@ -77,6 +77,7 @@ internal sealed class SimmerRun
         }
 
         pot.Outcome.FinalCelsius = setCelsius;
+        pot.Outcome.StageStarts.Add(now);
         SetLid(environment.LidEscapeFraction);
         double origin = now;
         for (int i = 0; i < stage.Actions.Count; i++)
@@ -189,7 +190,12 @@ internal sealed class SimmerRun
 
     private OdeEvent Reaches(HeatMode mode) => new(
         "set temperature",
-        (_, state) => system.Celsius(state) - setCelsius,
+        (_, state) =>
+        {
+            // A slow heat-up swells first and boils down later, so its highest level lies on the way.
+            pot.Track(state);
+            return system.Celsius(state) - setCelsius;
+        },
         mode == HeatMode.Full ? EventDirection.Rising : EventDirection.Falling);
 
     private void Do(PotAction action, double secondsToNextCheck)

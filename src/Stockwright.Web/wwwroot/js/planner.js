@@ -29,8 +29,8 @@ document.addEventListener("formdata", event => {
   const form = event.target;
   if (form !== planner()) return;
   for (const [name, value] of [...event.formData.entries()]) {
-    const field = form.elements.namedItem(name);
-    if (value === "" || (field instanceof Element && field.dataset.usual === value)) event.formData.delete(name);
+    const field = form.querySelector(`[name="${CSS.escape(name)}"]`);
+    if (value === "" || field?.dataset.usual === value) event.formData.delete(name);
   }
 });
 

@@ -1,0 +1,97 @@
+using System.Reflection.Metadata;
+using System.Reflection.PortableExecutable;
+using ArchUnitNET.Loader;
+using Xunit;
+
+namespace Stockwright.Web.Tests.Architecture;
+
+/// <summary>Dependencies point one way: web, storage, core; and inside the core from the plan down to the plain numbers.</summary>
+public class DependencyTests
+{
+    private static readonly System.Reflection.Assembly Core = typeof(Stockwright.Planning.BatchPlan).Assembly;
+
+    private static readonly ArchUnitNET.Domain.Architecture Loaded = new ArchLoader().LoadAssembly(Core).Build();
+
+    /// <summary>What each folder of the core may use besides itself.</summary>
+    private static readonly Dictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
+    {
+        ["Evidence"] = [],
+        ["Numerics"] = [],
+        ["Files"] = ["Evidence"],
+        ["Measures"] = ["Evidence"],
+        ["Kitchen"] = ["Evidence"],
+        ["Physics"] = ["Evidence", "Numerics", "Kitchen"],
+        ["Larder"] = ["Evidence", "Files", "Measures"],
+        ["Recipes"] = ["Evidence", "Files", "Measures", "Kitchen", "Larder"],
+        ["Simmering"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes"],
+        ["Planning"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering"],
+    };
+
+    public static TheoryData<string> Folders => [.. Loaded.Types
+        .Select(type => FolderOf(type.FullName)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void Folders_of_the_core_flow_one_way(string folder)
+    {
+        Assert.True(Allowed.TryGetValue(folder, out string[]? allowed), $"{folder} is new: say here which folders it may use.");
+        List<string> wrong = [.. Loaded.Types
+            .Where(type => string.Equals(FolderOf(type.FullName), folder, StringComparison.Ordinal))
+            .SelectMany(type => type.Dependencies.Select(dependency => (From: type.FullName, To: dependency.Target.FullName)))
+            .Where(pair => FolderOf(pair.To) is { } target && !string.Equals(target, folder, StringComparison.Ordinal) && !allowed.Contains(target, StringComparer.Ordinal))
+            .Select(pair => $"{pair.From} uses {pair.To}")
+            .Distinct(StringComparer.Ordinal)];
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void The_order_of_folders_has_no_circle()
+    {
+        HashSet<string> settled = new(StringComparer.Ordinal);
+        while (settled.Count < Allowed.Count)
+        {
+            List<string> next = [.. Allowed.Where(pair => !settled.Contains(pair.Key) && pair.Value.All(settled.Contains)).Select(pair => pair.Key)];
+            Assert.NotEmpty(next);
+            settled.UnionWith(next);
+        }
+    }
+
+    [Fact]
+    public void The_core_does_no_input_or_output_and_reads_no_clock()
+    {
+        using FileStream file = File.OpenRead(Core.Location);
+        using PEReader image = new(file);
+        MetadataReader metadata = image.GetMetadataReader();
+        List<string> types = [.. metadata.TypeReferences.Select(handle => metadata.GetTypeReference(handle))
+            .Select(reference => $"{metadata.GetString(reference.Namespace)}.{metadata.GetString(reference.Name)}")];
+        Assert.Contains("System.Math", types, StringComparer.Ordinal);
+        Assert.DoesNotContain(types, type => type.StartsWith("System.Net.", StringComparison.Ordinal)
+            || type.StartsWith("Microsoft.EntityFrameworkCore", StringComparison.Ordinal)
+            || type.StartsWith("Microsoft.AspNetCore", StringComparison.Ordinal)
+            || type is "System.IO.File" or "System.IO.Directory" or "System.IO.FileStream" or "System.IO.FileInfo" or "System.IO.DirectoryInfo" or "System.TimeProvider"
+                or "System.Diagnostics.Stopwatch" or "System.Environment" or "System.Console" or "System.Random");
+
+        List<string> clocks = [.. metadata.MemberReferences.Select(handle => metadata.GetMemberReference(handle))
+            .Where(member => member.Parent.Kind == HandleKind.TypeReference)
+            .Select(member => (Type: metadata.GetTypeReference((TypeReferenceHandle)member.Parent), Name: metadata.GetString(member.Name)))
+            .Select(member => $"{metadata.GetString(member.Type.Name)}.{member.Name}")
+            .Where(name => name is "DateTime.get_Now" or "DateTime.get_UtcNow" or "DateTime.get_Today" or "DateTimeOffset.get_Now" or "DateTimeOffset.get_UtcNow")];
+        Assert.Empty(clocks);
+    }
+
+    [Theory]
+    [InlineData("Stockwright", new[] { "Stockwright.Storage", "Stockwright.Storage.Sqlite", "Stockwright.Web", "Microsoft.EntityFrameworkCore", "Microsoft.AspNetCore.Components" })]
+    [InlineData("Stockwright.Storage", new[] { "Stockwright.Storage.Sqlite", "Stockwright.Web", "Microsoft.AspNetCore.Components", "Microsoft.AspNetCore.Http" })]
+    [InlineData("Stockwright.Storage.Sqlite", new[] { "Stockwright.Web", "Microsoft.AspNetCore.Components", "Microsoft.AspNetCore.Http" })]
+    public void Assemblies_point_one_way(string assembly, string[] forbidden)
+    {
+        System.Reflection.Assembly loaded = System.Reflection.Assembly.Load(assembly);
+        Assert.DoesNotContain(loaded.GetReferencedAssemblies(), reference => forbidden.Contains(reference.Name, StringComparer.Ordinal));
+    }
+
+    private static string? FolderOf(string fullName)
+    {
+        string[] parts = fullName.Split('.', 3);
+        return parts is ["Stockwright", { } folder, _] && folder.All(char.IsAsciiLetter) ? folder : null;
+    }
+}

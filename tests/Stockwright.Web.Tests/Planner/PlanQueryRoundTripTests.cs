@@ -1,0 +1,208 @@
+using CsCheck;
+using Microsoft.AspNetCore.WebUtilities;
+using Stockwright.Kitchen;
+using Stockwright.Planning;
+using Stockwright.Recipes;
+using Stockwright.Simmering;
+using Stockwright.Web.Forms;
+using Stockwright.Web.Planner;
+using UnitsNet;
+using Xunit;
+using UnitSystem = Stockwright.Measures.UnitSystem;
+
+namespace Stockwright.Web.Tests.Planner;
+
+/// <summary>Every plan is a link: what is written reads back to the same request, in either system of measures.</summary>
+public class PlanQueryRoundTripTests
+{
+    private static readonly PlanningBook Book = TestBook.London;
+
+    private static readonly Gen<UnitSystem> Systems = Gen.Enum<UnitSystem>();
+
+    private static readonly Gen<Pot> Pots = Gen.OneOf(
+        Gen.Int[0, 1].Select(index => Book.Kitchen.Pots[index]),
+        Gen.Select(Gen.Double[0.09, 1.19], Gen.Double[0.09, 1.19], Gen.Double[0.05, 1.19], Gen.Enum<WallMaterial>(), Gen.Enum<PotKind>(), Gen.Double[0.2, 200].Nullable())
+            .Select((diameter, brim, height, material, kind, mass) => new Pot
+            {
+                Id = "own",
+                Name = "your own pot",
+                BaseDiameter = Length.FromMeters(diameter),
+                BrimDiameter = Length.FromMeters(brim),
+                InnerHeight = Length.FromMeters(height),
+                Material = material,
+                Kind = kind,
+                EmptyMass = mass is { } kilograms
+                    ? Mass.FromKilograms(kilograms)
+                    : Pot.EstimateEmptyMass(Length.FromMeters(diameter), Length.FromMeters(brim), Length.FromMeters(height), material),
+            }));
+
+    private static readonly Gen<Hob> Hobs = Gen.OneOf(
+        Gen.Int[0, 1].Select(index => Book.Kitchen.Hobs[index]),
+        Gen.Select(Gen.Enum<HobKind>(), Gen.Double[0.21, 59], Gen.Double[0.06, 0.99].Nullable()).Select((kind, kilowatts, share) => new Hob
+        {
+            Id = "own",
+            Name = "your own hob",
+            Kind = kind,
+            RatedPower = Power.FromKilowatts(kilowatts),
+            OwnEfficiency = share is { } own ? Ratio.FromDecimalFractions(own) : null,
+        }));
+
+    private static readonly Gen<LidPosition> Lids = Gen.OneOf(
+        Gen.Const(LidPosition.Off), Gen.Const(LidPosition.On), Gen.Double[0.011, 0.59].Select(open => LidPosition.Ajar(Ratio.FromDecimalFractions(open))));
+
+    private static readonly Gen<PlanGoal> Goals = Gen.OneOf(
+        Gen.Const<PlanGoal>(new PlanGoal.FillPot()),
+        Gen.Double[0.2, 1900].Select(litres => (PlanGoal)new PlanGoal.MakeVolume(Volume.FromLiters(litres))),
+        Gen.Select(Gen.Int[1, 300], Gen.Double[21, 4900]).Select((count, size) => (PlanGoal)new PlanGoal.MakeVolume(Volume.FromMilliliters(count * size), Volume.FromMilliliters(size))),
+        Gen.Double[0.02, 900].Array[1, 6].Select(masses => (PlanGoal)new PlanGoal.UseBones(
+            [.. masses.Select((mass, index) => new BonesAtHand(Book.Larder.Ingredients[index].Id, Mass.FromKilograms(mass)))])));
+
+    // Whole minutes between March 2027 and 2032, away from the hour that comes twice when the clocks go back.
+    private static readonly Gen<PlanSchedule> Schedules =
+        Gen.Select(Gen.Int[0, 2_600_000], Gen.Bool, Gen.Int[0, 1439], Gen.Int[1, 1439], Gen.Enum<NightPlan>()).Select((minute, ready, wakes, awake, night) =>
+        {
+            DateTimeOffset moment = new DateTimeOffset(2027, 3, 1, 0, 0, 0, TimeSpan.Zero).AddMinutes(minute);
+            DateTime local = TimeZoneInfo.ConvertTime(moment, Book.Zone).DateTime;
+            moment = Book.Zone.IsAmbiguousTime(local) ? moment.AddHours(5) : moment;
+            return new PlanSchedule
+            {
+                StartAt = ready ? null : moment,
+                ReadyBy = ready ? moment : null,
+                Zone = Book.Zone,
+                WakesAt = TimeOnly.MinValue.AddMinutes(wakes),
+                SleepsAt = TimeOnly.MinValue.AddMinutes((wakes + awake) % 1440),
+                Night = night,
+            };
+        });
+
+    private static readonly Gen<KitchenSite> Sites =
+        Gen.Select(Gen.Double[-390, 4900].Nullable(), Gen.Double[501, 1099].Nullable(), Gen.Double[1, 49], Gen.Double[1, 39], Gen.Double[0.03, 1.4].Nullable())
+            .Select((altitude, pressure, room, tap, film) => Book.Kitchen.Site with
+            {
+                Altitude = altitude is { } metres ? Length.FromMeters(metres) : Book.Kitchen.Site.Altitude,
+                MeasuredPressure = pressure is { } hectopascals ? Pressure.FromHectopascals(hectopascals) : null,
+                Room = Temperature.FromDegreesCelsius(room),
+                TapWater = Temperature.FromDegreesCelsius(tap),
+                OwnFilmFactor = film,
+            });
+
+    private static readonly Gen<PlanRequest> Requests =
+        Gen.Select(Gen.Int[0, Book.Recipes.Recipes.Count - 1], Pots, Hobs, Lids, Goals, Schedules, Sites,
+            Gen.Select(Gen.Double[41, 124].Nullable(), Gen.Int[1, 4319].Nullable(), Gen.Int[20, 360], Gen.Enum<TopUpRule>(), Gen.Bool, Gen.Bool))
+            .Select((recipeIndex, pot, hob, lid, goal, schedule, site, rest) =>
+            {
+                StockRecipe recipe = Book.Recipes.Recipes[recipeIndex];
+                return new PlanRequest
+                {
+                    Recipe = recipe,
+                    Larder = Book.Larder,
+                    Pot = pot,
+                    Hob = hob,
+                    Lid = lid,
+                    Site = site,
+                    Goal = goal,
+                    Schedule = schedule,
+                    SimmerTemperature = rest.Item1 is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null,
+                    SimmerTime = rest.Item2 is { } minutes ? TimeSpan.FromMinutes(minutes) : null,
+                    CheckInterval = TimeSpan.FromMinutes(rest.Item3),
+                    TopUp = rest.Item4,
+                    LeftOut = rest.Item5 ? recipe.Lines.Where(PlanQuery.CanLeaveOut).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) : [],
+                    WithOptional = rest.Item6 ? recipe.Lines.Where(line => line.IsOptional).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) : [],
+                };
+            });
+
+    [Fact]
+    public void A_written_plan_reads_back_the_same() => Gen.Select(Requests, Systems, Systems).Sample((request, units, reader) =>
+    {
+        string query = PlanQuery.ToQuery(request, Book.Kitchen, units);
+        PlanQueryResult result = PlanQuery.Parse(Form(query), Book, reader, TestBook.Now);
+        Assert.True(result.Problems.Count == 0, query + " " + string.Join(' ', result.Problems));
+        Assert.Empty(result.Ignored);
+        AssertSame(request, result.Request!, 1e-7);
+    }, iter: 1000);
+
+    [Fact]
+    public void The_units_switch_keeps_the_plan() => Gen.Select(Requests, Systems).Sample((request, units) =>
+    {
+        UnitSystem other = units == UnitSystem.Metric ? UnitSystem.UsCustomary : UnitSystem.Metric;
+        TypedForm typed = Form(PlanQuery.ToQuery(request, Book.Kitchen, units));
+        TypedForm switched = PlanQuery.InUnits(typed, units, other);
+        PlanQueryResult result = PlanQuery.Parse(switched, Book, units, TestBook.Now);
+        Assert.True(result.Problems.Count == 0, switched.ToQuery() + " " + string.Join(' ', result.Problems));
+        Assert.Equal(other, result.Units);
+        AssertSame(request, result.Request!, 3e-4);
+    }, iter: 1000);
+
+    [Theory]
+    [InlineData("litres", "9.5")]
+    [InlineData("simmer", "93")]
+    [InlineData("simmer", "88.5")]
+    [InlineData("altitude", "1609")]
+    [InlineData("pot-diameter", "28")]
+    [InlineData("bones-0-kg", "2.35")]
+    [InlineData("litres", "abc")]
+    public void There_and_back_a_cook_finds_what_was_typed(string field, string typed)
+    {
+        TypedForm form = new([KeyValuePair.Create("units", "metric"), KeyValuePair.Create(field, typed), KeyValuePair.Create("mystery", "1")]);
+        TypedForm back = PlanQuery.InUnits(PlanQuery.InUnits(form, UnitSystem.Metric, UnitSystem.UsCustomary), UnitSystem.Metric, UnitSystem.Metric);
+        Assert.Equal(typed, back[field]);
+        Assert.Equal("1", back["mystery"]);
+    }
+
+    [Fact]
+    public void What_is_usual_is_left_out()
+    {
+        PlanRequest request = PlanQuery.Parse(TypedForm.Empty, Book, UnitSystem.Metric, TestBook.Now).Request!;
+        Assert.Equal("units=metric&recipe=brown-chicken&pot=pot-10&date=2026-11-26&time=08%3A00", PlanQuery.ToQuery(request, Book.Kitchen, UnitSystem.Metric));
+    }
+
+    private static TypedForm Form(string query) => TypedForm.From(QueryHelpers.ParseQuery(query));
+
+    private static void AssertSame(PlanRequest expected, PlanRequest actual, double tolerance)
+    {
+        void Close(double one, double other, string what) =>
+            Assert.True(Math.Abs(one - other) <= tolerance * Math.Max(Math.Abs(one), Math.Abs(other)) + 1e-9, $"{what}: {one} and {other}");
+
+        Assert.Equal(expected.Recipe.Id, actual.Recipe.Id);
+        Assert.Equal(expected.Pot.Id, actual.Pot.Id);
+        Close(expected.Pot.BaseDiameter.Meters, actual.Pot.BaseDiameter.Meters, "diameter");
+        Close(expected.Pot.BrimDiameter.Meters, actual.Pot.BrimDiameter.Meters, "brim");
+        Close(expected.Pot.InnerHeight.Meters, actual.Pot.InnerHeight.Meters, "height");
+        Close(expected.Pot.EmptyMass.Kilograms, actual.Pot.EmptyMass.Kilograms, "mass");
+        Assert.Equal((expected.Pot.Material, expected.Pot.Kind), (actual.Pot.Material, actual.Pot.Kind));
+        Assert.Equal((expected.Hob.Id, expected.Hob.Kind), (actual.Hob.Id, actual.Hob.Kind));
+        Close((double)expected.Hob.RatedPower.Watts, (double)actual.Hob.RatedPower.Watts, "power");
+        Close(expected.Hob.OwnEfficiency?.DecimalFractions ?? -1, actual.Hob.OwnEfficiency?.DecimalFractions ?? -1, "efficiency");
+        Assert.Equal(expected.Lid.Kind, actual.Lid.Kind);
+        Close(expected.Lid.OpenFraction.DecimalFractions, actual.Lid.OpenFraction.DecimalFractions, "gap");
+        Close(expected.Site.Altitude.Meters, actual.Site.Altitude.Meters, "altitude");
+        Close(expected.Site.MeasuredPressure?.Pascals ?? -1, actual.Site.MeasuredPressure?.Pascals ?? -1, "pressure");
+        Close(expected.Site.Room.Kelvins, actual.Site.Room.Kelvins, "room");
+        Close(expected.Site.TapWater.Kelvins, actual.Site.TapWater.Kelvins, "tap");
+        Close(expected.Site.OwnFilmFactor ?? -1, actual.Site.OwnFilmFactor ?? -1, "film");
+        Close(expected.SimmerTemperature?.Kelvins ?? -1, actual.SimmerTemperature?.Kelvins ?? -1, "simmer");
+        Close(expected.SimmerTime?.TotalSeconds ?? -1, actual.SimmerTime?.TotalSeconds ?? -1, "hours");
+        Assert.Equal(expected.CheckInterval, actual.CheckInterval);
+        Assert.Equal(expected.TopUp, actual.TopUp);
+        Assert.Equal(expected.Schedule, actual.Schedule);
+        Assert.Equal(expected.LeftOut.Order(StringComparer.Ordinal), actual.LeftOut.Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(expected.WithOptional.Order(StringComparer.Ordinal), actual.WithOptional.Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        AssertSameGoal(expected.Goal, actual.Goal, Close);
+    }
+
+    private static void AssertSameGoal(PlanGoal expected, PlanGoal actual, Action<double, double, string> close)
+    {
+        Assert.Equal(expected.GetType(), actual.GetType());
+        if (expected is PlanGoal.MakeVolume wanted && actual is PlanGoal.MakeVolume got)
+        {
+            close(wanted.Yield.Liters, got.Yield.Liters, "litres");
+            close(wanted.PortionSize?.Milliliters ?? -1, got.PortionSize?.Milliliters ?? -1, "portion");
+        }
+
+        if (expected is PlanGoal.UseBones bones && actual is PlanGoal.UseBones read)
+        {
+            Assert.Equal(bones.Bones.Select(row => row.IngredientId), read.Bones.Select(row => row.IngredientId), StringComparer.Ordinal);
+            Assert.All(bones.Bones.Zip(read.Bones), pair => close(pair.First.Mass.Kilograms, pair.Second.Mass.Kilograms, "bones"));
+        }
+    }
+}
