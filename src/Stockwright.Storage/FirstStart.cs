@@ -7,7 +7,7 @@ using Stockwright.Storage.Mapping;
 namespace Stockwright.Storage;
 
 /// <summary>Puts a kitchen into a database that has none: the demonstration's or an empty one.</summary>
-public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts)
+public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
 {
     /// <summary>Name of the kitchen before the cook gives it one.</summary>
     public const string EmptyKitchenName = "My kitchen";
@@ -32,6 +32,7 @@ public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts)
         if (withDemo)
         {
             Furnish(context);
+            SavePlans(context, time.GetUtcNow());
         }
 
         // One write for all: a start cut short leaves a database that is still fresh.
@@ -50,6 +51,14 @@ public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts)
             }
 
             throw;
+        }
+    }
+
+    private static void SavePlans(StockwrightContext context, DateTimeOffset now)
+    {
+        foreach (DemoPlans.DemoPlan plan in DemoPlans.After(now))
+        {
+            context.Add(PlanStore.NewRow(plan.Name, plan.Query, plan.Snapshot, plan.Note, now));
         }
     }
 

@@ -78,26 +78,27 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
     {
         ArgumentNullException.ThrowIfNull(snapshot);
 
-        DateTimeOffset now = time.GetUtcNow();
-        SavedPlanEntity row = new()
-        {
-            Id = Guid.CreateVersion7(now),
-            KitchenId = Key,
-            Name = name,
-            Note = note,
-            RecipeName = snapshot.Recipe.Name,
-            PotName = snapshot.Kitchen.Pots[0].Name,
-            Query = query,
-            Snapshot = snapshot.ToJson(),
-            CreatedUtc = now.UtcDateTime,
-            UpdatedUtc = now.UtcDateTime,
-            Version = 1,
-        };
+        SavedPlanEntity row = NewRow(name, query, snapshot, note, time.GetUtcNow());
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
         context.Add(row);
         await context.SaveChangesAsync(cancellationToken);
         return row.Id;
     }
+
+    internal static SavedPlanEntity NewRow(string name, string query, PlanSnapshot snapshot, string note, DateTimeOffset now) => new()
+    {
+        Id = Guid.CreateVersion7(now),
+        KitchenId = Key,
+        Name = name,
+        Note = note,
+        RecipeName = snapshot.Recipe.Name,
+        PotName = snapshot.Kitchen.Pots[0].Name,
+        Query = query,
+        Snapshot = snapshot.ToJson(),
+        CreatedUtc = now.UtcDateTime,
+        UpdatedUtc = now.UtcDateTime,
+        Version = 1,
+    };
 
     /// <summary>Renames a plan and sets its note.</summary>
     public async Task<SaveOutcome> RenameAsync(Guid id, string name, string note, int version, CancellationToken cancellationToken = default)

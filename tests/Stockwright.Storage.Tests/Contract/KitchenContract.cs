@@ -40,6 +40,7 @@ public abstract class KitchenContract
         Assert.True(await database.StartAsync(withDemo: false));
         Assert.False(await database.StartAsync(withDemo: true));
         KitchenSetup setup = (await database.Kitchen.ReadAsync(Stop)).Setup;
+        Assert.Empty(await database.Plans.ListAsync(Stop));
         Assert.Empty(setup.Pots);
         Assert.Empty(setup.Hobs);
         Assert.Empty(setup.Trays);

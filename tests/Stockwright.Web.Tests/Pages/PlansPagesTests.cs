@@ -67,7 +67,7 @@ public sealed class PlansPagesTests : IDisposable
         Assert.Equal("keep me", nameless.Form("save-plan")["note"]);
         Page broken = await SendAsync(browser, "/plans", form, "save-plan", ("query", "recipe=none&litres=abc"));
         Assert.Contains("This is no plan yet", broken.Text, StringComparison.Ordinal);
-        Assert.Contains("None yet", (await GetAsync(browser, "/plans")).Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("keep me", (await GetAsync(browser, "/plans")).Text, StringComparison.Ordinal);
         Assert.Contains("There is no plan to save", (await GetAsync(browser, "/plans/new?litres=abc&goal=litres")).Text, StringComparison.Ordinal);
     }
 
@@ -83,6 +83,26 @@ public sealed class PlansPagesTests : IDisposable
         Assert.Contains("was changed, in another window", conflict.Text, StringComparison.Ordinal);
         Assert.Equal("Second", conflict.Form("rename")["name"]);
         Assert.Equal(address, (await SendAsync(browser, address, conflict, "rename")).Location);
+    }
+
+    [Fact]
+    public async Task The_plans_of_the_demonstration_open_and_an_empty_kitchen_has_none()
+    {
+        using HttpClient browser = app.Browser();
+        Page list = await GetAsync(browser, "/plans");
+        string[] links = [.. list.Html.Split("href=\"/plans/").Skip(1).Select(part => part[..part.IndexOf('"', StringComparison.Ordinal)])];
+        Assert.Equal(2, links.Length);
+        foreach (string link in links)
+        {
+            Page plan = await GetAsync(browser, $"/plans/{link}");
+            Assert.Contains("You get", plan.Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("left aside", plan.Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("cannot be worked out", plan.Text, StringComparison.Ordinal);
+        }
+
+        using KeepingApp empty = new() { Demo = false };
+        using HttpClient other = empty.Browser();
+        Assert.Contains("None yet", (await GetAsync(other, "/plans")).Text, StringComparison.Ordinal);
     }
 
     private static async Task<string> SaveAsync(HttpClient browser, string name)
