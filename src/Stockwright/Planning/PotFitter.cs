@@ -24,7 +24,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     /// <summary>Nights the pot is put away in; they change what evaporates, and so water, level and yield.</summary>
     public IReadOnlyList<NightWindow> Nights { get; set; } = [];
 
-    /// <summary>Safe maximum level of a pot and the rule behind it (common practice, no source).</summary>
+    /// <summary>Safe maximum level of a pot and the rule behind it (F.1; common practice, no source).</summary>
     public static (Length Level, FillLimit Limit) SafeMaximum(Pot pot)
     {
         if (pot.Kind == PotKind.PressureCooker)

@@ -7,7 +7,7 @@ namespace Stockwright.Simmering;
 
 /// <summary>
 /// What passes between solids and liquor, and what is lost on the way from pot to portion.
-/// No published measurement per cut was found; the figures are estimates with the ranges of the trade notes (equations S.6 to S.8).
+/// No published measurement per cut was found; the figures are estimates with the ranges of the trade notes (equations S.6 to S.8 in docs/equations.md).
 /// </summary>
 public static class LiquorExchange
 {

@@ -57,10 +57,10 @@ internal sealed class PotEnvironment
 
     public double SeatedEscape { get; }
 
-    /// <summary>Clean-water flux at a surface temperature, kg/(m2 s) (P.18).</summary>
+    /// <summary>Clean-water flux at a surface temperature, kg/(m2 s) (P.23 in docs/equations-physics.md).</summary>
     public double CleanFlux(double celsius) => evaporation.FluxKilogramsPerSquareMetreSecond(celsius);
 
-    /// <summary>Heat lost by wall and surface without evaporation, W.</summary>
+    /// <summary>Heat lost by wall and surface without evaporation, W (P.31, P.32).</summary>
     public double LossWatts(double celsius)
     {
         double position = Math.Clamp(celsius, 0, HottestCelsius - 1e-9);

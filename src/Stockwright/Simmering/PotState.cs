@@ -120,7 +120,7 @@ internal sealed class PotState
         Sync();
     }
 
-    /// <summary>All solids out, with the liquor that clings to them.</summary>
+    /// <summary>All solids out, with the liquor that clings to them (S.7).</summary>
     public void LiftOut(double retainedShare)
     {
         CountSolids();

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Stockwright.Simmering;
 
 /// <summary>
-/// The film factor: how much less a simmering stock pot loses than clean open water at the same temperature (equation S.3).
+/// The film factor: how much less a simmering stock pot loses than clean open water at the same temperature (equation S.3 in docs/equations.md).
 /// A stock wears a film of fat and scum and a skin cooler than the bulk, so it loses a fraction of the clean-water figure.
 /// The default is set so that the school ratio closes; a kitchen replaces it by weighing one pot.
 /// </summary>

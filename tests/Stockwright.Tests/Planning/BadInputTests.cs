@@ -1,0 +1,166 @@
+using Stockwright.Kitchen;
+using Stockwright.Planning;
+using Stockwright.Recipes;
+using Stockwright.Simmering;
+using UnitsNet;
+using Xunit;
+
+namespace Stockwright.Tests.Planning;
+
+/// <summary>Whatever is asked, the answer is a plan or a sentence beside a field.</summary>
+public sealed class BadInputTests
+{
+    [Fact]
+    public void A_hundredweight_of_bones_does_not_go_in_a_small_pot()
+    {
+        InputProblem problem = PlanRequests.For("brown-beef").In(PlanRequests.Straight(20, 16)).Using(("beef-knuckle", 400)).Problem();
+        Assert.Equal("bones-0-kg", problem.Field);
+        Assert.Contains("rounds in this pot", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("bigger pot", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Too_much_stock_for_a_small_pot_is_told_at_its_field()
+    {
+        PlanRequest request = PlanRequests.For("brown-beef").In(PlanRequests.Straight(20, 16));
+        Assert.Equal("litres", request.Making(400).Problem().Field);
+        Assert.Equal("portion-count", (request with { Goal = new PlanGoal.MakeVolume(Volume.FromLiters(400), Volume.FromMilliliters(200)) }).Problem().Field);
+    }
+
+    public static TheoryData<string, string> Wrong => new()
+    {
+        { "pot 3 m tall", "pot-height" },
+        { "pot 5 cm high", "pot-height" },
+        { "pot 3 m wide", "pot-diameter" },
+        { "pot without weight", "pot-mass" },
+        { "negative power", "hob-power" },
+        { "no power", "hob-power" },
+        { "efficiency over one", "hob-efficiency" },
+        { "on the moon", "altitude" },
+        { "no air", "pressure" },
+        { "freezing room", "room" },
+        { "humidity over one", "humidity" },
+        { "hot tap", "tap" },
+        { "film", "film" },
+        { "start and ready", "when" },
+        { "neither start nor ready", "when" },
+        { "year 9999", "date" },
+        { "never sleeps", "wakes" },
+        { "unknown bones", "bones-0-cut" },
+        { "weightless bones", "bones-0-kg" },
+        { "no bones", "bones" },
+        { "all bones left out", "recipe" },
+        { "unknown ingredient", "recipe" },
+        { "nothing wanted", "litres" },
+        { "negative litres", "litres" },
+        { "a sea of stock", "litres" },
+        { "simmer 200", "simmer" },
+        { "simmer 0 h", "hours" },
+        { "simmer 100 h", "hours" },
+        { "check every minute", "check" },
+        { "lid open by 90 %", "gap" },
+        { "oven without shelf", "oven" },
+        { "tray without size", "tray" },
+        { "oven off the scale", "recipe" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Wrong))]
+    public void Each_slip_is_told_beside_its_field_in_words(string what, string field)
+    {
+        InputProblem problem = Slip(what, PlanRequests.For("brown-chicken")).Problem();
+        Assert.Equal(field, problem.Field);
+        Assert.True(problem.Message.Length > 15, problem.Message);
+        Assert.EndsWith(".", problem.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("Exception", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Several_slips_are_all_told()
+    {
+        PlanRequest request = Slip("hot tap", Slip("negative power", Slip("pot 3 m tall", PlanRequests.For("brown-chicken"))));
+        Assert.Equal(["pot-height", "hob-power", "tap"], BatchPlanner.Plan(request).Problems.Select(problem => problem.Field), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void A_simmer_hotter_than_the_boil_is_planned_at_the_boil_and_said()
+    {
+        BatchPlan plan = PlanRequests.For("brown-chicken").At(Temperature.FromDegreesCelsius(105)).Plan();
+        PlanNotice notice = Assert.Single(plan.Notices, notice => string.Equals(notice.Code, "simmer-out-of-reach", StringComparison.Ordinal));
+        Assert.Equal("simmer", notice.Field);
+        Assert.Equal(plan.Boiling.BoilingPoint, plan.Boiling.Reached);
+        Assert.InRange(plan.HeatUp.FinalTemperature.DegreesCelsius, 99, 100);
+    }
+
+    [Fact]
+    public void A_hob_too_weak_is_said_beside_the_hob()
+    {
+        BatchPlan plan = PlanRequests.For("brown-beef").In(PlanRequests.Straight(45, 45)).Making(30).Uncovered().On(PlanRequests.Hob(HobKind.Gas, 0.5)).Plan();
+        Assert.False(plan.HeatUp.IsReached);
+        Assert.Equal("hob", Assert.Single(plan.Notices, notice => string.Equals(notice.Code, "hob-too-weak", StringComparison.Ordinal)).Field);
+    }
+
+    [Fact]
+    public void A_cupful_in_a_huge_pot_is_planned_with_a_word()
+    {
+        BatchPlan plan = PlanRequests.For("brown-chicken").In(PlanRequests.Straight(60, 60)).On(PlanRequests.Hob(HobKind.Gas, 12)).Making(0.25).Plan();
+        Assert.True(plan.HasNotice("pot-too-wide"));
+        Assert.True(plan.HasNotice("covered"));
+        Assert.Empty(PlanInvariants.Broken(plan));
+    }
+
+    [Fact]
+    public void A_minutes_simmer_is_a_plan()
+    {
+        BatchPlan plan = PlanRequests.For("brown-chicken").SimmeringFor(1.0 / 60).Plan();
+        Assert.Empty(plan.Simmer.Checks);
+        Assert.Empty(PlanInvariants.Broken(plan));
+    }
+
+    [Fact]
+    public void Three_days_without_topping_up_boil_a_small_pot_dry()
+    {
+        PlanRequest request = PlanRequests.For("brown-chicken").In(PlanRequests.Straight(40, 12)).Uncovered().SimmeringFor(72) with { TopUp = TopUpRule.None };
+        InputProblem problem = request.Problem();
+        Assert.Equal("topup", problem.Field);
+        Assert.Contains("boil dry", problem.Message, StringComparison.Ordinal);
+    }
+
+    private static PlanRequest Slip(string what, PlanRequest request) => what switch
+    {
+        "pot 3 m tall" => request.In(PlanRequests.Straight(28, 300)),
+        "pot 5 cm high" => request.In(PlanRequests.Straight(28, 5)),
+        "pot 3 m wide" => request.In(PlanRequests.Tapered(300, 28, 30) with { EmptyMass = Mass.FromKilograms(5) }),
+        "pot without weight" => request with { Pot = request.Pot with { EmptyMass = Mass.Zero } },
+        "negative power" => request.On(PlanRequests.Hob(HobKind.Gas, -2)),
+        "no power" => request.On(PlanRequests.Hob(HobKind.Gas, 0)),
+        "efficiency over one" => request.On(request.Hob with { OwnEfficiency = Ratio.FromDecimalFractions(1.2) }),
+        "on the moon" => request.AtAltitude(400_000),
+        "no air" => request with { Site = request.Site with { MeasuredPressure = Pressure.FromHectopascals(12) } },
+        "freezing room" => request with { Site = request.Site with { Room = Temperature.FromDegreesCelsius(-5) } },
+        "humidity over one" => request with { Site = request.Site with { Humidity = Ratio.FromDecimalFractions(50) } },
+        "hot tap" => request with { Site = request.Site with { TapWater = Temperature.FromDegreesCelsius(65) } },
+        "film" => request.WithFilm(5),
+        "start and ready" => request with { Schedule = request.Schedule with { ReadyBy = PlanRequests.Morning } },
+        "neither start nor ready" => request with { Schedule = new PlanSchedule() },
+        "year 9999" => request.Starting(DateTimeOffset.MaxValue),
+        "never sleeps" => request with { Schedule = request.Schedule with { SleepsAt = request.Schedule.WakesAt } },
+        "unknown bones" => request.Using(("dinosaur", 3)),
+        "weightless bones" => request.Using(("chicken-carcass", 0)),
+        "no bones" => request.Using(),
+        "all bones left out" => request with { LeftOut = request.Recipe.Lines.Where(line => line.Role == LineRole.Bones).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) },
+        "unknown ingredient" => request with { Recipe = request.Recipe with { Lines = [request.Recipe.Lines[0] with { IngredientId = "dinosaur" }] } },
+        "nothing wanted" => request.Making(0),
+        "negative litres" => request.Making(-3),
+        "a sea of stock" => request.Making(1e9),
+        "simmer 200" => request.At(Temperature.FromDegreesCelsius(200)),
+        "simmer 0 h" => request.SimmeringFor(0),
+        "simmer 100 h" => request.SimmeringFor(100),
+        "check every minute" => request with { CheckInterval = TimeSpan.FromMinutes(1) },
+        "lid open by 90 %" => request with { Lid = new LidPosition(LidKind.Ajar, Ratio.FromDecimalFractions(0.9)) },
+        "oven without shelf" => request with { Oven = request.Oven! with { Levels = 0 } },
+        "tray without size" => request with { Trays = [request.Trays[0] with { InnerWidth = Length.Zero }] },
+        "oven off the scale" => request with { Recipe = request.Recipe with { Roast = request.Recipe.Roast! with { OvenTemperature = Temperature.FromDegreesCelsius(290) } } },
+        _ => throw new ArgumentOutOfRangeException(nameof(what), what, "No such slip."),
+    };
+}

@@ -1,0 +1,144 @@
+using System.Collections;
+using System.Reflection;
+using Stockwright.Evidence;
+using Stockwright.Planning;
+using Stockwright.Simmering;
+using UnitsNet;
+
+namespace Stockwright.Tests.Planning;
+
+/// <summary>What holds of every plan, whatever was asked.</summary>
+internal static class PlanInvariants
+{
+    private const double Books = 1e-9;
+
+    /// <summary>Lists what is broken; empty when all holds.</summary>
+    internal static IReadOnlyList<string> Broken(BatchPlan plan)
+    {
+        List<string> broken = [];
+        void Need(bool holds, string what)
+        {
+            if (!holds)
+            {
+                broken.Add(what);
+            }
+        }
+
+        SimmerBooks books = plan.Simmer.Books;
+        Need(Balances(books.MassIn.Kilograms, books.MassOut.Kilograms + books.MassLeft.Kilograms), $"mass {books.MassIn.Kilograms:R} in, {books.MassOut.Kilograms + books.MassLeft.Kilograms:R} out and left");
+        Need(Balances(books.EnergyIn.Joules, books.EnergyOut.Joules + books.EnergyLeft.Joules), $"energy {books.EnergyIn.Joules:R} in, {books.EnergyOut.Joules + books.EnergyLeft.Joules:R} out and left");
+        Need(Balances(plan.Ledger.TotalIn.Liters, plan.Ledger.TotalOut.Liters), $"ledger {plan.Ledger.TotalIn.Liters:R} in, {plan.Ledger.TotalOut.Liters:R} out");
+        Need(plan.Ledger.In.Concat(plan.Ledger.Out).All(row => row.Volume.Central >= Volume.Zero), "a ledger row is negative");
+
+        double brim = plan.Request.Pot.InnerHeight.Meters;
+        Need(plan.Simmer.Samples.All(sample => sample.Level.Meters >= 0 && sample.Level.Meters <= brim), "a level stands over the brim or below the base");
+        Need(plan.Simmer.Samples.All(sample => sample.Level.Meters <= plan.Fit.PeakLevel.Meters * 1.005), "a sample stands over the peak");
+        Need(plan.Fit.PeakLevel.Meters <= plan.Fit.SafeMaximum.Meters * 1.005 || (plan.Request.Schedule.Night != NightPlan.GetUp && plan.HasNotice("over-safe-maximum")), $"peak {plan.Fit.PeakLevel} over safe {plan.Fit.SafeMaximum}");
+        Need(plan.Fit.FillLine <= plan.Fit.PeakLevel + Length.FromMicrometers(1), "the line stands over the peak");
+        Need(plan.Simmer.LowestLevel <= plan.Fit.PeakLevel, "lowest over highest");
+
+        Need(plan.Simmer.Samples.Count is > 1 and <= 300, $"{plan.Simmer.Samples.Count} samples");
+        Need(plan.Simmer.LevelBand.Count == plan.Simmer.Samples.Count, "band and samples differ in number");
+        Need(plan.Simmer.LevelBand.All(level => level.Low.Meters >= -1e-3 && level.Low <= level.High), "the band of levels is out of order");
+        Need(Ordered(plan.Simmer.Samples.Select(sample => sample.At.Ticks)), "samples are out of order");
+        Need(Ordered(plan.Simmer.Checks.Select(check => check.At.Ticks)), "checks are out of order");
+        Need(Ordered(plan.Timeline.Steps.Select(step => step.At.UtcTicks)), "steps are out of order");
+        Need(plan.Timeline.Steps.All(step => step.Duration >= TimeSpan.Zero && step.HandsOn >= TimeSpan.Zero && step.HandsOn <= step.Duration), "a step's times make no sense");
+        Need(plan.Timeline.Steps[0].At >= plan.Timeline.Start, "a step before the start");
+        Need(plan.Timeline.Steps.Max(step => step.End) == plan.Timeline.Ready, "ready is not the end of the last step");
+        Need(plan.Timeline.Start < plan.Timeline.HeatOn && plan.Timeline.HeatOn < plan.Timeline.HeatOff && plan.Timeline.HeatOff < plan.Timeline.Strained && plan.Timeline.Strained < plan.Timeline.Ready, "the milestones are out of order");
+        Need((plan.Timeline.HeatOff - plan.Timeline.HeatOn - plan.Simmer.Length).Duration() < TimeSpan.FromSeconds(1), "timeline and forecast disagree on the length");
+        if (plan.Request.Schedule.StartAt is { } start)
+        {
+            Need(plan.Timeline.Start == start, "it does not start when told");
+        }
+
+        if (plan.Request.Schedule.ReadyBy is { } by)
+        {
+            Need(plan.Timeline.Ready <= by + TimeSpan.FromMinutes(1), $"ready {plan.Timeline.Ready - by} late");
+        }
+
+        Need(plan.Amounts.All(line => line.Mass > Mass.Zero && line.AsBought >= line.Mass * (1 - 1e-9) && line.MassInPot > Mass.Zero && line.MassInPot <= line.Mass * (1 + 1e-9)), "an amount is not positive");
+        Need(plan.Amounts.All(line => line.JoinsAt >= TimeSpan.Zero && line.JoinsAt <= plan.Simmer.Length), "something joins after the end");
+        Need(plan.Yield.Central > Volume.Zero, "no yield");
+        if (plan.Request.Goal is PlanGoal.MakeVolume wanted && !plan.Fit.CoverDecidesWater)
+        {
+            double made = plan.Yield.Central.Liters * plan.Fit.Rounds;
+            bool held = plan.Request.Schedule.Night != NightPlan.GetUp;
+            Need(held || Math.Abs(made - wanted.Yield.Liters) <= 0.01 * wanted.Yield.Liters, $"makes {made:0.####} of {wanted.Yield.Liters:0.####} L");
+        }
+
+        Walk("plan", plan, broken, new HashSet<object>(ReferenceEqualityComparer.Instance));
+        return broken;
+    }
+
+    private static bool Balances(double one, double other) => Math.Abs(one - other) <= Books * Math.Max(Math.Abs(one), Math.Abs(other));
+
+    private static bool Ordered(IEnumerable<long> ticks)
+    {
+        long[] all = [.. ticks];
+        return all.Zip(all.Skip(1)).All(pair => pair.First <= pair.Second);
+    }
+
+    /// <summary>Every number in the plan is finite and every band is in order; the request itself is left out.</summary>
+    private static void Walk(string path, object? value, List<string> broken, HashSet<object> seen)
+    {
+        switch (value)
+        {
+            case null or string or bool or Enum or DateTimeOffset or TimeSpan or TimeOnly or int or PlanRequest:
+                return;
+            case double number:
+                Check(double.IsFinite(number), path, number, broken);
+                return;
+            case IQuantity quantity:
+                Check(double.IsFinite((double)quantity.Value), path, quantity, broken);
+                return;
+            case IEnumerable list:
+                int index = 0;
+                foreach (object? item in list)
+                {
+                    Walk($"{path}[{index++}]", item, broken, seen);
+                }
+
+                return;
+        }
+
+        Type type = value.GetType();
+        if (type.Namespace?.StartsWith("Stockwright.Larder", StringComparison.Ordinal) == true
+            || type.Namespace?.StartsWith("Stockwright.Recipes", StringComparison.Ordinal) == true
+            || (!type.IsValueType && !seen.Add(value)))
+        {
+            return;
+        }
+
+        if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Band<>))
+        {
+            CheckBand(path, value, broken);
+        }
+
+        foreach (PropertyInfo property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(property => property.GetIndexParameters().Length == 0))
+        {
+            Walk($"{path}.{property.Name}", property.GetValue(value), broken, seen);
+        }
+
+        foreach (FieldInfo field in type.GetFields(BindingFlags.Public | BindingFlags.Instance))
+        {
+            Walk($"{path}.{field.Name}", field.GetValue(value), broken, seen);
+        }
+    }
+
+    private static void CheckBand(string path, object band, List<string> broken)
+    {
+        IComparable? Part(string name) => band.GetType().GetProperty(name)!.GetValue(band) as IComparable;
+        (IComparable? low, IComparable? central, IComparable? high) = (Part("Low"), Part("Central"), Part("High"));
+        Check(low is null || (low.CompareTo(central) <= 0 && central!.CompareTo(high) <= 0), path, band, broken);
+    }
+
+    private static void Check(bool holds, string path, object value, List<string> broken)
+    {
+        if (!holds)
+        {
+            broken.Add($"{path} = {value}");
+        }
+    }
+}
