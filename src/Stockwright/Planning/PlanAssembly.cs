@@ -10,6 +10,7 @@ namespace Stockwright.Planning;
 internal sealed class PlanAssembly
 {
     private readonly PlanRequest request;
+    private readonly PotEnvironment environment;
     private readonly BoilingReport boiling;
     private readonly BatchLoad perLitre;
     private readonly ScriptWriter writer;
@@ -19,7 +20,7 @@ internal sealed class PlanAssembly
     public PlanAssembly(PlanRequest request)
     {
         this.request = request;
-        PotEnvironment environment = new(request.Pot, request.Hob, request.Lid, request.Site, Air.PressurePascals(request.Site));
+        environment = new PotEnvironment(request.Pot, request.Hob, request.Lid, request.Site, Air.PressurePascals(request.Site));
         boiling = BoilingPlanner.Report(request, environment);
         perLitre = BatchLoad.PerLitre(request);
         writer = new ScriptWriter(request, boiling.Reached, boiling.PlannedTime);
@@ -40,7 +41,8 @@ internal sealed class PlanAssembly
         RoastPlan? roast = RoastPlanner.Plan(request, fitted.Load);
         BlanchPlan? blanch = RoastPlanner.PlanBlanch(request, fitted.Load, fitter);
         (Timeline timeline, IReadOnlyList<NightWindow> nights) = Schedule(fitted, roast, blanch);
-        SimmerRuns runs = forecaster.RunAll(writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres, nights));
+        SimmerScript script = writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres, nights);
+        SimmerRuns runs = forecaster.RunAll(script);
         LedgerWriter ledger = new(request, fitter, fitted, runs);
         Band<Volume> yield = ledger.Yield();
         if (yield.Central.Liters < 0.01)
@@ -65,6 +67,7 @@ internal sealed class PlanAssembly
                 Timeline = timeline with { NightChoices = NightChooser.Choices(request, timeline, boiling) },
                 Notices = Notices.List(request, fit, boiling, runs.Central, yield, fitted.Litres),
                 Assumptions = Assumptions.List(request, fitted.Load, boiling),
+                Workings = new PlanWorkings(environment, script, fitted, fitter, runs.Central),
             },
             []);
     }

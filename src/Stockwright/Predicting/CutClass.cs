@@ -36,6 +36,9 @@ public sealed record CutClass
     /// <summary>Other matter that goes into the liquor in the end, by mass of the cut: juices and minerals.</summary>
     public required Stated<Ratio> Extractives { get; init; }
 
+    /// <summary>Share of those, and of what fat comes free, that goes over in an hour: faster for the thin flesh of fish (estimate).</summary>
+    public required Frequency ExtractivesRate { get; init; }
+
     /// <summary>Share of the cut's fat that is free after hours of simmering.</summary>
     public required Stated<Ratio> FreedFat { get; init; }
 

@@ -89,6 +89,7 @@ public static class CutFile
             FreshBloom = NotNegative(row, "freshBloomGrams", sources, static value => Mass.FromGrams(value)),
             ReferencePiece = Length.FromCentimeters(piece),
             Extractives = Percent(row, "extractives", sources),
+            ExtractivesRate = Frequency.FromPerSecond((row.OptionalNumber("extractivesRatePerHour") ?? ExtractionRates.ExtractivesPerHour) / 3600),
             FreedFat = Percent(row, "freedFat", sources),
             ExtractsFrom = Temperature.FromDegreesCelsius(row.OptionalNumber("extractsFromCelsius") ?? UsualThresholdCelsius),
             MeltingShift = TemperatureDelta.FromKelvins(row.OptionalNumber("meltingShiftKelvins") ?? 0),

@@ -8,6 +8,8 @@ namespace Stockwright.Predicting;
 /// <param name="CollagenFactor">Times the collagen of every cut; the kitchen's factor is in it.</param>
 /// <param name="SoftFactor">Times every soft rate.</param>
 /// <param name="HardFactor">Times every hard rate.</param>
+/// <param name="HeatUpStretch">Times the length of the heat-up.</param>
+/// <param name="SimmerShiftKelvins">Added to every temperature after the heat-up.</param>
 internal readonly record struct ExtractionFigures(
     double CollagenActivation,
     double BreakdownActivation,
@@ -15,7 +17,9 @@ internal readonly record struct ExtractionFigures(
     double Acid,
     double CollagenFactor,
     double SoftFactor,
-    double HardFactor)
+    double HardFactor,
+    double HeatUpStretch = 1,
+    double SimmerShiftKelvins = 0)
 {
     /// <summary>The central figures.</summary>
     public static ExtractionFigures Central(double ph, double kitchenFactor) => new(
@@ -49,15 +53,21 @@ internal sealed class ExtractionEngine
 {
     private readonly HeatSegments segments;
     private readonly CutData[] cuts;
+    private readonly int heatUpCount;
 
-    public ExtractionEngine(IReadOnlyList<CutInPot> cuts, TemperatureHistory history)
+    /// <summary>Prepares to run.</summary>
+    /// <param name="cuts">The cuts.</param>
+    /// <param name="history">What the liquor goes through.</param>
+    /// <param name="heatUpSeconds">How much of the history is heat-up; only a sample moves it.</param>
+    /// <param name="otherMoments">When other things go in, for <see cref="WeakHours"/>; seconds.</param>
+    public ExtractionEngine(IReadOnlyList<CutInPot> cuts, TemperatureHistory history, double heatUpSeconds = 0, IEnumerable<double>? otherMoments = null)
     {
         double end = history.End.TotalSeconds;
-        segments = new HeatSegments(history, cuts.SelectMany(cut => new[] { cut.JoinsAt.TotalSeconds, cut.LeavesAt?.TotalSeconds ?? end }));
+        IEnumerable<double> moments = cuts.SelectMany(cut => new[] { cut.JoinsAt.TotalSeconds, cut.LeavesAt?.TotalSeconds ?? end });
+        segments = new HeatSegments(history, [.. moments, heatUpSeconds, .. otherMoments ?? []]);
+        heatUpCount = segments.IndexAt(heatUpSeconds);
         this.cuts = [.. cuts.Select(Data)];
     }
-
-    public int CutCount => cuts.Length;
 
     /// <summary>Runs every cut; the results stand in the order of the cuts.</summary>
     /// <param name="figures">The figures of this run.</param>
@@ -70,8 +80,10 @@ internal sealed class ExtractionEngine
         for (int i = 0; i < count; i++)
         {
             HeatSegments.Segment segment = segments[i];
-            progress[i] = segment.Hours * figures.Acid * ExtractionRates.Arrhenius(segment.Celsius, figures.CollagenActivation);
-            breakdown[i] = segment.Hours * figures.BreakdownPerHour * ExtractionRates.Arrhenius(segment.Celsius, figures.BreakdownActivation);
+            double celsius = segment.Celsius + (i < heatUpCount ? 0 : figures.SimmerShiftKelvins);
+            double hours = segment.Hours * (i < heatUpCount ? figures.HeatUpStretch : 1);
+            progress[i] = hours * figures.Acid * ExtractionRates.Arrhenius(celsius, figures.CollagenActivation);
+            breakdown[i] = hours * figures.BreakdownPerHour * ExtractionRates.Arrhenius(celsius, figures.BreakdownActivation);
         }
 
         for (int i = 0; i < cuts.Length; i++)
@@ -93,11 +105,12 @@ internal sealed class ExtractionEngine
         return sum;
     }
 
-    /// <summary>Hours at 98 °C, for something with a share of the collagen's activation energy, while a cut is in (B.8).</summary>
-    public double WeakHours(int cut)
+    /// <summary>Hours at 98 °C, for something with a share of the collagen's activation energy, between two moments (B.8).</summary>
+    public double WeakHours(double fromSeconds, double toSeconds)
     {
         double sum = 0;
-        for (int i = cuts[cut].First; i < cuts[cut].Last; i++)
+        int last = segments.IndexAt(toSeconds);
+        for (int i = segments.IndexAt(fromSeconds); i < last; i++)
         {
             HeatSegments.Segment segment = segments[i];
             sum += segment.Hours * ExtractionRates.Arrhenius(segment.Celsius, ExtractionRates.WeakShare * ExtractionRates.CollagenActivation.Value);
