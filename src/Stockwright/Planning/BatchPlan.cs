@@ -45,6 +45,9 @@ public sealed record BatchPlan
 
     /// <summary>The numbers this plan leans on.</summary>
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
+
+    /// <summary>What it was worked out with.</summary>
+    internal PlanWorkings Workings { get; init; } = null!;
 }
 
 /// <summary>How urgent a notice is.</summary>

@@ -14,6 +14,7 @@ internal sealed class PlanAssembly
     private static readonly InputProblem BoilsDry = new("topup", "This pot would boil dry before the next check, or before the time is up: top up, look in more often, put the lid on, or simmer for less.");
 
     private readonly PlanRequest request;
+    private readonly PotEnvironment environment;
     private readonly BoilingReport boiling;
     private readonly BatchLoad perLitre;
     private readonly ScriptWriter writer;
@@ -24,7 +25,7 @@ internal sealed class PlanAssembly
     public PlanAssembly(PlanRequest request)
     {
         this.request = request;
-        PotEnvironment environment = new(request.Pot, request.Hob, request.Lid, request.Site, Air.PressurePascals(request.Site));
+        environment = new PotEnvironment(request.Pot, request.Hob, request.Lid, request.Site, Air.PressurePascals(request.Site));
         boiling = BoilingPlanner.Report(request, environment);
         perLitre = BatchLoad.PerLitre(request);
         writer = new ScriptWriter(request, boiling.Reached, boiling.PlannedTime);
@@ -71,6 +72,7 @@ internal sealed class PlanAssembly
                 Timeline = laid.Timeline with { NightChoices = NightChooser.Choices(request, laid.Timeline, boiling, Moved, Laid) },
                 Notices = Notices.List(request, fit, boiling, runs.Central, yield, fitted.Litres),
                 Assumptions = Assumptions.List(request, fitted.Load, boiling),
+                Workings = new PlanWorkings(environment, script, fitted, fitter, runs.Central),
             },
             []);
     }

@@ -1,0 +1,171 @@
+using Stockwright.Larder;
+using UnitsNet;
+
+namespace Stockwright.Predicting;
+
+/// <summary>An ingredient of the stock, for the allergen lists.</summary>
+/// <param name="Ingredient">The larder row.</param>
+/// <param name="Mass">Mass that went in.</param>
+public sealed record AllergenSource(Ingredient Ingredient, Mass Mass);
+
+/// <summary>
+/// The allergen lists (B.22): Regulation (EU) 1169/2011 Annex II read in the text; the US, Canadian and Australia New Zealand
+/// lists from memory. To be checked against the law in force before a label is printed.
+/// </summary>
+public static class AllergenRules
+{
+    /// <summary>Sulphites count from here, mg of sulphur dioxide per kg: above it in the EU and UK, at it or above elsewhere.</summary>
+    public const double SulphiteLimitMilligramsPerKilogram = 10;
+
+    /// <summary>Most sulphur dioxide a dry white wine may hold in the EU, mg/kg (200 mg/L; red 150) [from memory]; taken for any wine, to be careful.</summary>
+    public const double WineSulphiteMilligramsPerKilogram = 200;
+
+    private static readonly string[] Words = ["celery", "fish", "crustacean", "mollusc", "soy", "gluten", "egg", "milk", "mustard", "sesame", "peanut", "nuts", "lupin", "sulphites"];
+
+    /// <summary>What each place asks to be declared.</summary>
+    /// <param name="sources">All ingredients that went in.</param>
+    /// <param name="stock">Mass of the finished stock, above zero: wine is diluted by it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The mass of the stock is not above zero.</exception>
+    public static IReadOnlyList<AllergenReport> Report(IReadOnlyList<AllergenSource> sources, Mass stock)
+    {
+        ArgumentNullException.ThrowIfNull(sources);
+        if (!(stock > Mass.Zero))
+        {
+            throw new ArgumentOutOfRangeException(nameof(stock), stock, "The mass of the stock must be above zero.");
+        }
+
+        return [.. Enum.GetValues<Jurisdiction>().Select(place => Report(place, sources, stock))];
+    }
+
+    /// <summary>Whether sulphites at a level must be declared.</summary>
+    public static bool SulphitesCount(Jurisdiction place, double milligramsPerKilogram) =>
+        place == Jurisdiction.EuropeanUnionAndUnitedKingdom
+            ? milligramsPerKilogram > SulphiteLimitMilligramsPerKilogram
+            : milligramsPerKilogram >= SulphiteLimitMilligramsPerKilogram;
+
+    /// <summary>Sulphur dioxide the wine can bring to the finished stock at most, mg/kg; simmering is not relied on to drive it off.</summary>
+    public static double SulphitesFromWine(IReadOnlyList<AllergenSource> sources, Mass stock)
+    {
+        ArgumentNullException.ThrowIfNull(sources);
+        return sources.Where(IsDiluted).Sum(source => source.Mass.Kilograms) * WineSulphiteMilligramsPerKilogram / stock.Kilograms;
+    }
+
+    private static AllergenReport Report(Jurisdiction place, IReadOnlyList<AllergenSource> sources, Mass stock)
+    {
+        List<AllergenFlag> flags = [];
+        foreach (string word in Words)
+        {
+            AllergenSource[] holding = [.. sources.Where(source => source.Mass > Mass.Zero && source.Ingredient.Allergens.Contains(word, StringComparer.Ordinal))];
+            if (holding.Length > 0 && Flag(place, word, holding, stock) is { } flag)
+            {
+                flags.Add(flag);
+            }
+        }
+
+        string statement = flags.Count > 0
+            ? "By ingredient only. Traces from boards, pots and suppliers are not counted: read the labels of what you bought."
+            : "None of the ingredients planned is on this list. That is not a promise: traces from boards, pots and suppliers are not counted, and labels of bought ingredients must be read.";
+        return new AllergenReport(place, PlaceName(place), flags, statement);
+    }
+
+    private static AllergenFlag? Flag(Jurisdiction place, string word, AllergenSource[] holding, Mass stock)
+    {
+        if (word is "sulphites")
+        {
+            return Sulphites(place, holding, stock);
+        }
+
+        (string Name, string? Note)? listed = Listed(place, word);
+        return listed is { } entry ? new AllergenFlag(word, entry.Name, Names(holding), Clause(place, word), entry.Note) : null;
+    }
+
+    private static AllergenFlag? Sulphites(Jurisdiction place, AllergenSource[] holding, Mass stock)
+    {
+        double level = SulphitesFromWine(holding, stock);
+        bool undiluted = holding.Any(source => !IsDiluted(source));
+        if (!undiluted && !SulphitesCount(place, level))
+        {
+            return null;
+        }
+
+        string note = undiluted
+            ? "Cured meat and some bought ingredients hold sulphites in amounts only their label tells."
+            : FormattableString.Invariant($"The wine can bring up to {level:0} mg/kg to the finished stock; the limit is 10 mg/kg. Boiling does not drive it off reliably, and reducing the stock raises it.");
+        return new AllergenFlag("sulphites", "sulphites (sulphur dioxide)", Names(holding), Clause(place, "sulphites"), note);
+    }
+
+    private static bool IsDiluted(AllergenSource source) =>
+        source.Ingredient.Group == IngredientGroup.Liquid && source.Ingredient.Allergens.Contains("sulphites", StringComparer.Ordinal);
+
+    private static string[] Names(AllergenSource[] holding) => [.. holding.Select(source => source.Ingredient.Name).Distinct(StringComparer.Ordinal)];
+
+    private static (string Name, string? Note)? Listed(Jurisdiction place, string word) => (place, word) switch
+    {
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, "gluten") => ("cereals containing gluten", "Name the cereal: wheat, rye, barley or oats."),
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, "nuts") => ("nuts", "Name the nut."),
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, "crustacean") => ("crustaceans", null),
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, "mollusc") => ("molluscs", null),
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, "egg") => ("eggs", null),
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, "soy") => ("soybeans", null),
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, "peanut") => ("peanuts", null),
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, "sesame") => ("sesame seeds", null),
+        (Jurisdiction.EuropeanUnionAndUnitedKingdom, _) => (word, null),
+        (Jurisdiction.UnitedStates, "celery" or "mollusc" or "mustard" or "lupin") => null,
+        (Jurisdiction.UnitedStates, "gluten") => ("wheat", "Only wheat is listed; barley, rye and oats are not."),
+        (Jurisdiction.UnitedStates, "fish") => ("fish", "Name the species."),
+        (Jurisdiction.UnitedStates, "crustacean") => ("crustacean shellfish", "Name the kind: crab, lobster, shrimp."),
+        (Jurisdiction.UnitedStates, "nuts") => ("tree nuts", "Name the nut."),
+        (Jurisdiction.UnitedStates, "soy") => ("soybeans", null),
+        (Jurisdiction.UnitedStates, "peanut") => ("peanuts", null),
+        (Jurisdiction.Canada, "celery" or "lupin") => null,
+        (Jurisdiction.Canada, "gluten") => ("wheat or other gluten source", "Name the cereal: wheat, barley, rye, oats or triticale."),
+        (Jurisdiction.Canada, "crustacean") => ("crustaceans", null),
+        (Jurisdiction.Canada, "mollusc") => ("molluscs", null),
+        (Jurisdiction.Canada, "egg") => ("eggs", null),
+        (Jurisdiction.Canada, "nuts") => ("tree nuts", "Name the nut."),
+        (Jurisdiction.Canada, "soy") => ("soybeans", null),
+        (Jurisdiction.Canada, "peanut") => ("peanuts", null),
+        (Jurisdiction.AustraliaNewZealand, "celery" or "mustard") => null,
+        (Jurisdiction.AustraliaNewZealand, "gluten") => ("wheat, barley, rye or oats", "Name the cereal; add gluten in the summary."),
+        (Jurisdiction.AustraliaNewZealand, "nuts") => ("tree nuts", "Name each nut."),
+        _ => (word, null),
+    };
+
+    private static string Clause(Jurisdiction place, string word) => place switch
+    {
+        Jurisdiction.EuropeanUnionAndUnitedKingdom => "Regulation (EU) 1169/2011, Annex II, point " + Point(word),
+        Jurisdiction.UnitedStates => word is "sulphites"
+            ? "21 CFR 101.100(a)(4) and 130.9 [from memory]"
+            : "Federal Food, Drug, and Cosmetic Act s. 201(qq) [from memory]",
+        Jurisdiction.Canada => "Food and Drug Regulations B.01.010.1 [from memory]",
+        _ => "Food Standards Code, Standard 1.2.3 s. 4 and Schedule 9 s. 3 [names from memory]",
+    };
+
+    private static string Point(string word) => word switch
+    {
+        "gluten" => "1",
+        "crustacean" => "2",
+        "egg" => "3",
+        "fish" => "4",
+        "peanut" => "5",
+        "soy" => "6",
+        "milk" => "7",
+        "nuts" => "8",
+        "celery" => "9",
+        "mustard" => "10",
+        "sesame" => "11",
+        "sulphites" => "12",
+        "lupin" => "13",
+        "mollusc" => "14",
+        _ => throw new ArgumentOutOfRangeException(nameof(word), word, "Unknown allergen."),
+    };
+
+    private static string PlaceName(Jurisdiction place) => place switch
+    {
+        Jurisdiction.EuropeanUnionAndUnitedKingdom => "EU and UK",
+        Jurisdiction.UnitedStates => "United States",
+        Jurisdiction.Canada => "Canada",
+        Jurisdiction.AustraliaNewZealand => "Australia and New Zealand",
+        _ => throw new ArgumentOutOfRangeException(nameof(place), place, "Unknown place."),
+    };
+}
