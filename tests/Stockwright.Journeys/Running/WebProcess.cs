@@ -48,6 +48,16 @@ internal sealed class WebProcess : IAsyncDisposable
         }
     }
 
+    /// <summary>Time the processors have spent on it.</summary>
+    public TimeSpan ProcessorTime
+    {
+        get
+        {
+            process.Refresh();
+            return process.TotalProcessorTime;
+        }
+    }
+
     /// <summary>Starts the app and waits until it prints its address.</summary>
     /// <exception cref="InvalidOperationException">The app is not built, ended early or did not get ready.</exception>
     public static async Task<WebProcess> StartAsync(CancellationToken cancellationToken = default)
