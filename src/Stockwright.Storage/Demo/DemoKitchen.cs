@@ -23,8 +23,8 @@ public static class DemoKitchen
     /// <summary>A ten-litre pot for the week's soup and a 24-litre pot for the big lunch.</summary>
     public static IReadOnlyList<Pot> Pots { get; } =
     [
-        Pot.Straight("pot-10-l", "10 L pot", Length.FromMillimeters(240), Length.FromMillimeters(221)),
-        Pot.Straight("pot-24-l", "24 L pot", Length.FromMillimeters(320), Length.FromMillimeters(300)),
+        Pot.Straight("pot-10", "10 L pot", Length.FromMillimeters(240), Length.FromMillimeters(221)),
+        Pot.Straight("pot-24", "24 L pot", Length.FromMillimeters(320), Length.FromMillimeters(300)),
     ];
 
     /// <summary>One induction hob with a large and a small ring.</summary>

@@ -16,11 +16,11 @@ internal static class DemoPlans
     /// <param name="Snapshot">What it is reckoned with.</param>
     internal sealed record DemoPlan(string Name, string Note, string Query, PlanSnapshot Snapshot);
 
-    /// <summary>The plans, for the Thursday after a moment.</summary>
+    /// <summary>The plans, for a Thursday three to nine days after a moment, so that both lie ahead.</summary>
     public static IReadOnlyList<DemoPlan> After(DateTimeOffset now)
     {
-        int days = (((int)DayOfWeek.Thursday - (int)now.DayOfWeek + 6) % 7) + 1;
-        DateOnly lunch = DateOnly.FromDateTime(now.UtcDateTime).AddDays(days);
+        DateOnly soonest = DateOnly.FromDateTime(now.UtcDateTime).AddDays(3);
+        DateOnly lunch = soonest.AddDays(((int)DayOfWeek.Thursday - (int)soonest.DayOfWeek + 7) % 7);
         return
         [
             Plan("Thursday lunch: brown chicken", "For the barley soup. Portion in litre tubs.", "brown-chicken", 0, "litres", "3.5", lunch.AddDays(-2)),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CsCheck;
 using Stockwright.Kitchen;
 using Stockwright.Storage.Demo;
@@ -31,6 +32,20 @@ public abstract class KitchenContract
         Assert.Equal(SaveOutcome.Saved, await database.Kitchen.DeletePotAsync(first.Value.Id, first.Version, Stop));
         Assert.False(await database.StartAsync());
         Assert.Single((await database.Kitchen.ReadAsync(Stop)).Pots);
+    }
+
+    [Fact]
+    public void The_plans_of_the_demonstration_lie_ahead_whatever_the_day_and_lead_to_a_thursday()
+    {
+        DateTimeOffset monday = new(2026, 3, 2, 23, 30, 0, TimeSpan.Zero);
+        foreach (DateTimeOffset now in Enumerable.Range(0, 7).Select(day => monday.AddDays(day)))
+        {
+            IReadOnlyList<DemoPlans.DemoPlan> plans = DemoPlans.After(now);
+            Assert.Equal(2, plans.Count);
+            DateOnly[] days = [.. plans.Select(plan => DateOnly.ParseExact(plan.Query.Split("date=")[1][..10], "yyyy-MM-dd", CultureInfo.InvariantCulture))];
+            Assert.All(days, day => Assert.True(day > DateOnly.FromDateTime(now.UtcDateTime)));
+            Assert.Equal([DayOfWeek.Tuesday, DayOfWeek.Wednesday], days.Select(day => day.DayOfWeek));
+        }
     }
 
     [Fact]

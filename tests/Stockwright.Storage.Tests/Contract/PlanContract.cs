@@ -20,7 +20,7 @@ public abstract class PlanContract
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
         PlanSnapshot kept = await SnapshotAsync(database);
-        Guid id = await database.Plans.AddAsync("Sunday", "recipe=brown-chicken&pot=pot-10-l", kept, cancellationToken: Stop);
+        Guid id = await database.Plans.AddAsync("Sunday", "recipe=brown-chicken&pot=pot-10", kept, cancellationToken: Stop);
 
         KeptKitchen kitchen = await database.Kitchen.ReadAsync(Stop);
         foreach (Kept<Pot> pot in kitchen.Pots)
@@ -34,7 +34,7 @@ public abstract class PlanContract
 
         SavedPlan plan = (await database.Plans.FindAsync(id, Stop))!;
         Assert.Null(plan.Trouble);
-        Assert.Equal("recipe=brown-chicken&pot=pot-10-l", plan.Summary.Query);
+        Assert.Equal("recipe=brown-chicken&pot=pot-10", plan.Summary.Query);
         Same.As(kept.Recipe, plan.Snapshot!.Recipe);
         Same.As(kept.Kitchen, plan.Snapshot.Kitchen);
         Same.As(kept.Larder.Ingredients, plan.Snapshot.Larder.Ingredients);
@@ -49,7 +49,7 @@ public abstract class PlanContract
         Assert.All(kept.Recipe.Lines, line => Assert.True(kept.Larder.TryFind(line.IngredientId, out _)));
         Assert.True(kept.Larder.TryFind("oxtail", out _));
         Assert.False(kept.Larder.TryFind("lobster-shell", out _));
-        Assert.Equal("pot-10-l", kept.Kitchen.Pots[0].Id);
+        Assert.Equal("pot-10", kept.Kitchen.Pots[0].Id);
         Assert.Equal(2, kept.Kitchen.Pots.Count);
     }
 

@@ -1,4 +1,7 @@
 using System.Net;
+using Microsoft.Extensions.DependencyInjection;
+using Stockwright.Kitchen;
+using Stockwright.Storage;
 using Xunit;
 using static Stockwright.Web.Tests.Pages.KeepingApp;
 
@@ -49,7 +52,7 @@ public sealed class KitchenPagesTests : IDisposable
     public async Task Two_windows_on_one_pot_do_not_overwrite_each_other()
     {
         using HttpClient browser = app.Browser();
-        const string Address = "/kitchen/pots/pot-10-l";
+        const string Address = "/kitchen/pots/pot-10";
         Page first = await GetAsync(browser, Address);
         Page second = await GetAsync(browser, Address);
         Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, Address, first, "save", ("name", "From the first"))).Status);
@@ -68,7 +71,7 @@ public sealed class KitchenPagesTests : IDisposable
     public async Task A_pot_deleted_in_another_window_can_be_added_anew_from_what_was_typed()
     {
         using HttpClient browser = app.Browser();
-        const string Address = "/kitchen/pots/pot-10-l";
+        const string Address = "/kitchen/pots/pot-10";
         Page open = await GetAsync(browser, Address);
         Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, Address, "delete")).Status);
         Assert.Equal(HttpStatusCode.NotFound, (await GetAsync(browser, Address)).Status);
@@ -82,13 +85,15 @@ public sealed class KitchenPagesTests : IDisposable
     public async Task Saving_a_pot_in_us_measures_without_touching_it_does_not_change_its_size()
     {
         using HttpClient browser = app.Browser();
-        Page before = await GetAsync(browser, "/kitchen/pots/pot-10-l?units=us");
+        Page before = await GetAsync(browser, "/kitchen/pots/pot-10?units=us");
         Assert.Equal("9.449", before.Form("save")["pot-diameter"]);
-        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/pot-10-l?units=us", before, "save")).Status);
-        Page after = await GetAsync(browser, "/kitchen/pots/pot-10-l");
-        Assert.Equal("24", after.Form("save")["pot-diameter"]);
-        Assert.Equal("22.1", after.Form("save")["pot-height"]);
-        Assert.Equal("", after.Form("save")["pot-mass"]);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/pot-10?units=us", before, "save")).Status);
+
+        // 9.449 in is 24.00046 cm: the pages would hide that drift, so the database is asked.
+        Pot stored = (await app.Services.GetRequiredService<KitchenStore>().ReadAsync(TestContext.Current.CancellationToken)).Pots[0].Value;
+        Assert.Equal(0.24, stored.BaseDiameter.Meters, 12);
+        Assert.Equal(0.221, stored.InnerHeight.Meters, 12);
+        Assert.True(stored.HasEstimatedMass());
     }
 
     [Fact]

@@ -6,7 +6,7 @@ namespace Stockwright.Web.Tests.Pages;
 
 public sealed class PlansPagesTests : IDisposable
 {
-    private const string Query = "recipe=brown-chicken&pot=pot-10-l&goal=litres&litres=3.5&date=2026-12-05&time=08:00";
+    private const string Query = "recipe=brown-chicken&pot=pot-10&goal=litres&litres=3.5&date=2026-12-05&time=08:00";
 
     private readonly KeepingApp app = new();
 
@@ -38,7 +38,7 @@ public sealed class PlansPagesTests : IDisposable
         using HttpClient browser = app.Browser();
         string address = await SaveAsync(browser, "Kept");
         string before = Answer(await GetAsync(browser, address));
-        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/pot-10-l", "delete")).Status);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/pot-10", "delete")).Status);
         Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/site", "save", ("altitude", "3000"), ("zone", "Asia/Tokyo"))).Status);
         Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/larder/onion/edit", "save", ("refuse", "50"))).Status);
         Page after = await GetAsync(browser, address);
