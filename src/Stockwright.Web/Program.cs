@@ -63,7 +63,7 @@ app.MapStaticAssets();
 app.MapOpenApi();
 app.MapUnitsSwitch();
 app.MapPlansApi();
-app.MapGet("/", () => Results.LocalRedirect("/plan"));
+app.MapMethods("/", [HttpMethods.Get, HttpMethods.Head], () => Results.LocalRedirect("/plan")).ExcludeFromDescription();
 app.MapRazorComponents<App>();
 
 app.Lifetime.ApplicationStarted.Register(() =>

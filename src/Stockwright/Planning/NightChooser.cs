@@ -39,7 +39,7 @@ internal static class NightChooser
 
         if (long_)
         {
-            AddChoice(choices, request, laid, NightPlan.StopAndCool, "stop-and-cool", "Stop and cool at bedtime, go on in the morning", "Twice the cooling and heating, and a day longer; the safest night.");
+            AddChoice(choices, request, laid, NightPlan.StopAndCool, "stop-and-cool", "Stop and cool at bedtime, go on in the morning", "Twice the cooling and heating, and a day longer; nothing on the heat while you sleep.");
         }
 
         return choices;
@@ -87,17 +87,11 @@ internal static class NightChooser
         return best is { } found ? Choice(request, found.Shift, found.Timeline, fewest) : null;
     }
 
+    /// <summary>Later and earlier by half hours; only earlier when the stock is waited for.</summary>
     private static IEnumerable<TimeSpan> Shifts(PlanRequest request)
     {
-        for (int i = 1; i <= MostSteps; i++)
-        {
-            if (request.Schedule.ReadyBy is null)
-            {
-                yield return Step * i;
-            }
-
-            yield return Step * -i;
-        }
+        IEnumerable<TimeSpan> hours = Enumerable.Range(1, MostSteps).Select(i => Step * i);
+        return hours.SelectMany<TimeSpan, TimeSpan>(shift => request.Schedule.ReadyBy is null ? [shift, -shift] : [-shift]);
     }
 
     private static NightChoice Choice(PlanRequest request, TimeSpan shift, Timeline laid, int left)
