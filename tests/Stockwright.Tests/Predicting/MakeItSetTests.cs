@@ -62,6 +62,20 @@ public sealed class MakeItSetTests
         Assert.Equal(2.5, solution.Cost, 1e-6);
     }
 
+    /// <summary>
+    /// Much weak gelatin or little strong for the same money, nothing in the pot: for a unit of cost split t to 1 - t, G M = (50 + 50t)(14 000 - 8 000t), greatest at
+    /// t = 3/8 by its derivative, where it is 68.75 x 11 000. Neither cut alone does it for the money.
+    /// </summary>
+    [Fact]
+    public void A_blend_can_be_cheapest()
+    {
+        SetOption[] options = [new("much and weak", 1, 100, 6000, double.PositiveInfinity), new("little and strong", 1, 50, 14_000, double.PositiveInfinity)];
+        SetSolution solution = SetSolver.Solve(0, 0, Math.Sqrt(68.75 * 11_000), options);
+        Assert.Equal(1, solution.Cost, 1e-6);
+        Assert.Equal(0.375, solution.Kilograms[0], 1e-3);
+        Assert.Equal(0.625, solution.Kilograms[1], 1e-3);
+    }
+
     [Fact]
     public void Advice_reaches_the_class_when_followed()
     {

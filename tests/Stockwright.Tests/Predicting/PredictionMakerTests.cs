@@ -181,4 +181,30 @@ public sealed class PredictionMakerTests
         double usual = PredictionMaker.Predict(plan, Pots.AsPublished with { KitchenFactor = PredictionSettings.UsualKitchenFactor }).Extraction.Gelatin.Grams;
         Assert.Equal(0.85, usual / one, 1e-9);
     }
+
+    /// <summary>B.5: the bones are out, but a stock that cools slowly goes on losing strength.</summary>
+    [Fact]
+    public void Slow_cooling_wears_the_gelatin()
+    {
+        BatchPlan plan = Pots.Plan("white-veal");
+        ExtractionResult quick = PredictionMaker.Predict(plan, new PredictionSettings { CoolingTo60 = TimeSpan.Zero }).Extraction;
+        ExtractionResult slow = PredictionMaker.Predict(plan, new PredictionSettings { CoolingTo60 = TimeSpan.FromHours(6) }).Extraction;
+        Assert.Equal(quick.Gelatin.Grams, slow.Gelatin.Grams, 1e-6);
+        Assert.InRange(slow.Intactness / quick.Intactness, 0.7, 0.97);
+    }
+
+    /// <summary>B.8: blanching pours half the juices away (estimate); the sugars of the vegetables and the salt of the seasoning stay.</summary>
+    [Fact]
+    public void Blanched_bones_give_half_their_juices()
+    {
+        Ingredient knuckle = StandardLarder.Table.Get("veal-knuckle");
+        ExtractionEngine engine = new([], TemperatureHistory.Steady(Temperature.FromDegreesCelsius(95), TimeSpan.FromHours(6)));
+        Solutes Of(bool blanched) => Solutes.Of(
+            [new PotItem(knuckle, 2, 0, blanched, 0), new PotItem(StandardLarder.Table.Get("salt"), 0.01, 0, Blanched: false, 0)], StandardCuts.Table, engine, 6 * 3600);
+        Assert.Equal(0.5, Of(blanched: true).Juices / Of(blanched: false).Juices, 1e-9);
+
+        // 10 g of salt bring 3.876 g of sodium (SR28 02047) and the rest comes from the bones.
+        Assert.InRange(Of(blanched: false).Sodium * 1000, 3.876, 3.876 + (2000 * 80e-5));
+        Assert.True(Of(blanched: false).Minerals > 0.00998);
+    }
 }
