@@ -2,7 +2,7 @@ namespace Stockwright.Numerics;
 
 /// <summary>
 /// Quantile of the standard normal distribution by Acklam's rational approximations [from memory], relative error below
-/// 1.2e-9 (equation N.10 in docs/equations-body.md).
+/// 1.2e-9 (equation N.12 in docs/equations-body.md).
 /// </summary>
 internal static class NormalQuantile
 {

@@ -1,9 +1,9 @@
 namespace Stockwright.Numerics;
 
 /// <summary>
-/// Quasi-random points in the unit cube: Sobol's sequence with Owen-style random digits replaced by the simpler digital shift
+/// Quasi-random points in the unit cube: Sobol's sequence with a digital shift
 /// (every coordinate's bits are crossed with a seeded word). Any point can be had alone, so the points do not depend on
-/// who asks first (equation N.9 in docs/equations-body.md; direction numbers of Joe and Kuo 2008 [from memory: any odd
+/// who asks first (equation N.11 in docs/equations-body.md; direction numbers of Joe and Kuo 2008 [from memory: any odd
 /// numbers below two to the index give a valid sequence, those give a good one]).
 /// </summary>
 internal sealed class SobolSequence
