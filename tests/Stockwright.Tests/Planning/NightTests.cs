@@ -115,6 +115,18 @@ public sealed class NightTests
         Assert.Empty(PlanInvariants.Broken(plan));
     }
 
+    // In London the hour from 1:00 to 2:00 of 28 March 2027 does not exist: who wakes at half past one wakes at half past two that day.
+    [Fact]
+    public void A_waking_hour_that_the_clock_jumps_over_comes_an_hour_later()
+    {
+        PlanRequest request = PlanRequests.For("brown-beef") with
+        {
+            Schedule = new PlanSchedule { StartAt = new(2027, 3, 27, 12, 0, 0, TimeSpan.Zero), Night = NightPlan.OvenHold, Zone = PlanRequests.London, WakesAt = new TimeOnly(1, 30), SleepsAt = new TimeOnly(18, 0) },
+        };
+        PlanStep out_ = request.Plan().Timeline.Steps.Last(step => step.Kind == StepKind.NightHold);
+        Assert.Equal(new DateTimeOffset(2027, 3, 28, 2, 30, 0, TimeSpan.FromHours(1)), TimeZoneInfo.ConvertTime(out_.At, PlanRequests.London));
+    }
+
     [Fact]
     public void A_lid_ajar_and_an_hour_less_sleep_do_not_matter_to_a_short_stock()
     {

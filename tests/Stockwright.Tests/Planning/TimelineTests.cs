@@ -96,6 +96,36 @@ public sealed class TimelineTests
         Assert.DoesNotContain(plan.Timeline.Steps, step => step.InNight && step.Kind is StepKind.Defat or StepKind.Remelt or StepKind.Portion);
     }
 
+    // Where the morning decides, nothing is gained by a later start: the plan starts as late as it may.
+    [Theory]
+    [InlineData(NightPlan.GetUp)]
+    [InlineData(NightPlan.OvenHold)]
+    [InlineData(NightPlan.StopAndCool)]
+    public void It_starts_no_earlier_than_it_must(NightPlan night)
+    {
+        for (int hour = 0; hour < 24; hour += 2)
+        {
+            DateTimeOffset by = PlanRequests.Morning.AddDays(3).AddHours(hour);
+            BatchPlan plan = PlanRequests.For("white-veal").ReadyBy(by, night).Plan();
+            Assert.True(plan.Timeline.Ready <= by);
+            if (by - plan.Timeline.Ready > TimeSpan.FromMinutes(1))
+            {
+                Assert.True(PlanRequests.For("white-veal").Starting(plan.Timeline.Start.AddMinutes(15), night).Plan().Timeline.Ready > by, $"{by}");
+            }
+        }
+    }
+
+    [Fact]
+    public void Three_days_of_close_watching_are_still_drawn_with_at_most_300_points()
+    {
+        PlanRequest request = PlanRequests.For("brown-beef").SimmeringFor(72).Starting(PlanRequests.Morning, NightPlan.StopAndCool) with { CheckInterval = TimeSpan.FromMinutes(20) };
+        BatchPlan plan = request.Plan();
+        Assert.True(plan.Simmer.Checks.Count > 200);
+        Assert.InRange(plan.Simmer.Samples.Count, 250, 300);
+        Assert.Equal(plan.Simmer.Length, plan.Simmer.Samples[^1].At);
+        Assert.Equal(TimeSpan.Zero, plan.Simmer.Samples[0].At);
+    }
+
     [Fact]
     public void The_cautions_stand_where_the_hand_is_at_risk()
     {
