@@ -25,6 +25,11 @@ internal static class Notices
             notices.Add(new(NoticeLevel.Hint, "covered", $"Covering the solids takes more water than this yield needs: expect {KitchenFormat.Both(yield.Central)}. Break the bones smaller, use a narrower pot, or boil the strained stock down."));
         }
 
+        if (!fit.CoverDecidesWater && request.Goal is not PlanGoal.FillPot && Math.Abs(yield.Central.Liters - litres) > 0.03 * litres)
+        {
+            notices.Add(new(NoticeLevel.Warning, "yield-differs", $"So much boils away here that the water cannot be set for just this yield: expect {KitchenFormat.Both(yield.Central)}. Put the lid on, or simmer for less.", Field(request.Goal)));
+        }
+
         if (request.TopUp == TopUpRule.None && outcome.LowestMetres < outcome.StartHeapMetres)
         {
             notices.Add(new(NoticeLevel.Warning, "uncovered", "Without topping up, the solids stand out of the liquid before the end.", "topup"));

@@ -123,7 +123,17 @@ internal sealed class PlanAssembly
 
         // The fitted largest batch is close to, not exactly at, the limit: a hair of tolerance keeps "make what fits" in one round.
         int rounds = (int)Math.Clamp(Math.Ceiling((wanted / largest.Litres) - 1e-3), 1, 1_000_000);
-        return (fitter.ForLitres(wanted / rounds), rounds);
+        FittedLoad fitted = fitter.ForLitres(wanted / rounds);
+
+        // Topping up to stay covered can want more water for a smaller batch than for the largest: then it takes another round.
+        double most = request.Pot.VolumeAtMetres(PotFitter.SafeMaximum(request.Pot).Level.Meters) * 1.02;
+        while (rounds <= BatchPlanner.MostRounds && request.Pot.VolumeAtMetres(fitted.Outcome.PeakMetres) > most)
+        {
+            rounds++;
+            fitted = fitter.ForLitres(wanted / rounds);
+        }
+
+        return (fitted, rounds);
     }
 
     private IReadOnlyList<InputProblem> Impossible(FittedLoad fitted, int rounds, FittedLoad largest)

@@ -139,7 +139,8 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     {
         if (environment.IsSealed)
         {
-            return celsius > 90 ? SealedLeak : 0;
+            // The valve closes bit by bit; a jump would leave the integrator's last step before an event unchecked.
+            return SealedLeak * Math.Clamp((celsius - 80) / 15, 0, 1);
         }
 
         double surfaceCelsius = Math.Clamp(celsius, 0, environment.BoilingCelsius);

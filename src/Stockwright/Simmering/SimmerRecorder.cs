@@ -30,7 +30,7 @@ internal sealed class SimmerRecorder(PotState pot, SimmerScript script)
         int segment = 0;
         for (int i = 1; i <= points; i++)
         {
-            double at = from + ((to - from) * i / points);
+            double at = i == points ? to : from + ((to - from) * i / points);
             while (segment < segments.Count - 1 && at > segments[segment].Solution.EndTime)
             {
                 segment++;

@@ -28,7 +28,7 @@ internal static class PlanInvariants
         Need(Balances(books.MassIn.Kilograms, books.MassOut.Kilograms + books.MassLeft.Kilograms), $"mass {books.MassIn.Kilograms:R} in, {books.MassOut.Kilograms + books.MassLeft.Kilograms:R} out and left");
         Need(Balances(books.EnergyIn.Joules, books.EnergyOut.Joules + books.EnergyLeft.Joules), $"energy {books.EnergyIn.Joules:R} in, {books.EnergyOut.Joules + books.EnergyLeft.Joules:R} out and left");
         Need(Balances(plan.Ledger.TotalIn.Liters, plan.Ledger.TotalOut.Liters), $"ledger {plan.Ledger.TotalIn.Liters:R} in, {plan.Ledger.TotalOut.Liters:R} out");
-        Need(plan.Ledger.In.Concat(plan.Ledger.Out).All(row => row.Volume.Central >= Volume.Zero), "a ledger row is negative");
+        Need(plan.Ledger.In.Concat(plan.Ledger.Out).All(row => row.Volume.Central.Milliliters >= -1e-3), "a ledger row is negative");
 
         double brim = plan.Request.Pot.InnerHeight.Meters;
         Need(plan.Simmer.Samples.All(sample => sample.Level.Meters >= 0 && sample.Level.Meters <= brim), "a level stands over the brim or below the base");
@@ -65,7 +65,7 @@ internal static class PlanInvariants
         {
             // Where most of the water boils away, topping up to stay covered leaves a gap between sizes, and the fill may stop below it.
             Volume full = plan.Request.Pot.VolumeAt(plan.Fit.SafeMaximum);
-            Need(plan.Request.Pot.VolumeAt(plan.Fit.PeakLevel) >= full * 0.95, $"fills to {plan.Fit.PeakLevel} of {plan.Fit.SafeMaximum}");
+            Need(plan.Request.Pot.VolumeAt(plan.Fit.PeakLevel) >= full * 0.95 || !plan.HeatUp.IsReached, $"fills to {plan.Fit.PeakLevel} of {plan.Fit.SafeMaximum}");
         }
 
         Need(plan.Amounts.All(line => line.Mass > Mass.Zero && line.AsBought >= line.Mass * (1 - 1e-9) && line.MassInPot > Mass.Zero && line.MassInPot <= line.Mass * (1 + 1e-9)), "an amount is not positive");
@@ -73,9 +73,9 @@ internal static class PlanInvariants
         Need(plan.Yield.Central > Volume.Zero, "no yield");
         if (plan.Request.Goal is PlanGoal.MakeVolume wanted && !plan.Fit.CoverDecidesWater)
         {
+            // Where top-ups or a weak hob's settling make the yield jump over what was asked, it is said.
             double made = plan.Yield.Central.Liters * plan.Fit.Rounds;
-            bool held = plan.Request.Schedule.Night != NightPlan.GetUp;
-            Need(held || Math.Abs(made - wanted.Yield.Liters) <= 0.01 * wanted.Yield.Liters, $"makes {made:0.####} of {wanted.Yield.Liters:0.####} L");
+            Need(plan.HasNotice("yield-differs") || Math.Abs(made - wanted.Yield.Liters) <= 0.03 * wanted.Yield.Liters, $"makes {made:0.####} of {wanted.Yield.Liters:0.####} L");
         }
 
         Walk("plan", plan, broken, new HashSet<object>(ReferenceEqualityComparer.Instance));
