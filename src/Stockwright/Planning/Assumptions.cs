@@ -39,7 +39,7 @@ internal static class Assumptions
 
         if (heaviest.Ingredient.PackDensity is { } pack)
         {
-            list.Add(Of("pack", $"Heap of {heaviest.Ingredient.Name.ToLowerInvariant()}: weight per room it takes", pack, "Whether the solids are covered."));
+            list.Add(Of("pack", $"Heap of {heaviest.Ingredient.Name.ToLowerInvariant()}: weight per room it takes", pack, "Whether the solids are covered; never looser than the recipe's own water covers."));
         }
 
         if (heaviest.Line.Preparation == Preparation.Roast && heaviest.Ingredient.RoastLoss is { } loss)

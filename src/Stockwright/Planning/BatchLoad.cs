@@ -39,6 +39,9 @@ internal sealed class BatchLoad
     /// <summary>Soluble matter poured away with the blanching water (estimate, 1 to 3 % of weight).</summary>
     public const double BlanchLossShare = 0.02;
 
+    /// <summary>Part of the recipe's water that may stand between the solids; the rest covers them (estimate).</summary>
+    private const double GapShare = 0.9;
+
     /// <summary>Bulk density where the larder states none, kg/m3 (estimate).</summary>
     private const double UsualPackDensity = 550;
 
@@ -73,8 +76,34 @@ internal sealed class BatchLoad
             lines.AddRange(recipeLines.Select(line => (line, line.PerLitre.Value.Kilograms)));
         }
 
-        return new BatchLoad([.. lines.Select(line => Item(request.Larder.Get(line.Line.IngredientId), line.Line, line.Kilograms))]);
+        return new BatchLoad([.. lines.Select(line => Item(request.Larder.Get(line.Line.IngredientId), line.Line, line.Kilograms))])
+            .NoLooserThan(GapShare * request.Recipe.WaterLitresPerLitre.Value / 1000);
     }
+
+    /// <summary>
+    /// The recipe's own water covers its bones, so the gaps in the heap cannot be more than that (F.3). Bulk densities are estimates
+    /// and light for fish frames and shells, which a cook chops and presses down.
+    /// </summary>
+    /// <param name="cubicMetres">Most room between the solids that go in with the water.</param>
+    private BatchLoad NoLooserThan(double cubicMetres)
+    {
+        double gaps = Items.Where(GoesInFirst).Sum(item => item.Charge!.PackVolumeCubicMetres - item.Charge.VolumeCubicMetres);
+        if (gaps <= cubicMetres)
+        {
+            return this;
+        }
+
+        double closer = cubicMetres / gaps;
+        return new BatchLoad([.. Items.Select(item => !GoesInFirst(item) ? item : item with
+        {
+            Charge = item.Charge! with
+            {
+                PackVolumeCubicMetres = item.Charge.VolumeCubicMetres + (closer * (item.Charge.PackVolumeCubicMetres - item.Charge.VolumeCubicMetres)),
+            },
+        })]);
+    }
+
+    private static bool GoesInFirst(LoadItem item) => item.Charge is not null && item.Line.Joins == JoinMoment.Start;
 
     /// <summary>Litres of strained stock that bones at hand make at the recipe's strength.</summary>
     public static double Litres(PlanRequest request, PlanGoal.UseBones goal) =>
@@ -93,7 +122,7 @@ internal sealed class BatchLoad
 
     /// <summary>Solids that go in with the cold water.</summary>
     public IReadOnlyList<SolidCharge> StartSolids() =>
-        [.. Items.Where(item => item.Charge is not null && item.Line.Joins == JoinMoment.Start).Select(item => item.Charge!)];
+        [.. Items.Where(GoesInFirst).Select(item => item.Charge!)];
 
     private static LoadItem Item(Ingredient ingredient, RecipeLine line, double rawKilograms)
     {

@@ -66,6 +66,19 @@ public sealed class TradeCaseTests
         Assert.InRange(fitter.YieldKilograms(fitted.Outcome), 2.4, 3.6);
     }
 
+    // US culinary-school study cards: 11 lb of fish bones go under 5 qt of water for a gallon of fumet, so the heap holds no more than that
+    // between the bones, however light the estimate of its bulk density. Common practice, no source: 1 kg of shells goes under 2 to 2.5 L.
+    [Theory]
+    [InlineData("fish-fumet", 1.25)]
+    [InlineData("shellfish", 1.13)]
+    public void A_heap_is_no_looser_than_the_cards_water_covers(string recipe, double waterLitresPerLitre)
+    {
+        PlanRequest request = School(recipe, 0.7);
+        Close.Relative(waterLitresPerLitre, request.Recipe.WaterLitresPerLitre.Value, 0.01);
+        double gaps = BatchLoad.PerLitre(request).StartSolids().Sum(solid => solid.PackVolumeCubicMetres - solid.VolumeCubicMetres);
+        Assert.InRange(gaps, 0.0005, waterLitresPerLitre / 1000);
+    }
+
     // The band of the film factor must not break the case either way.
     [Theory]
     [InlineData(0.08)]
