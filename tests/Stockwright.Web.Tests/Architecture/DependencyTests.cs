@@ -25,6 +25,8 @@ public class DependencyTests
         ["Recipes"] = ["Evidence", "Files", "Measures", "Kitchen", "Larder"],
         ["Simmering"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes"],
         ["Planning"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering"],
+        ["Predicting"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning"],
+        ["Strength"] = ["Evidence", "Measures", "Physics", "Kitchen", "Simmering", "Planning", "Predicting"],
     };
 
     public static TheoryData<string> Folders => [.. Loaded.Types
