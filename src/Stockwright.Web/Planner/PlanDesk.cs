@@ -4,7 +4,7 @@ using Stockwright.Web.Forms;
 namespace Stockwright.Web.Planner;
 
 /// <summary>Where links become plans: reads the form, asks the planner, and keeps the problems of both.</summary>
-internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, TimeProvider clock)
+internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, JudgeStock judgeStock, TimeProvider clock)
 {
     /// <summary>Plans what a form asks for.</summary>
     /// <param name="typed">Everything that was sent.</param>
@@ -30,12 +30,15 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Tim
         }
 
         PlanResult answer = planBatch(result.Request);
-        return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now);
+        return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now)
+        {
+            Outlook = answer.Plan is { } plan ? judgeStock(plan, result.Questions, result.Units) : null,
+        };
     }
 
     /// <summary>The planner names weights of bones in kilograms; the form of a reader of US measures has them in pounds.</summary>
     private static InputProblem AtTheField(InputProblem problem, UnitSystem units) =>
-        PlanFields.TryReadBonesName(problem.Field, out int row, out string? part) && part is "kg"
-            ? problem with { Field = PlanFields.BonesMassField(row, units) }
+        RowFields.TryRead(problem.Field, out RowName? name) && name is { Family: RowFields.Bones, Part: "kg" }
+            ? problem with { Field = PlanFields.BonesMassField(name.Row, units) }
             : problem;
 }
