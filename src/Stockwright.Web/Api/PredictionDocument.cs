@@ -100,8 +100,12 @@ public sealed record FatDocument(
     BandDocument CapThicknessMetres,
     double ContainerDiameterMetres);
 
-/// <summary>Energy and nutrients per 100 mL and per portion.</summary>
-public sealed record NutritionDocument(FactsDocument PerHundredMillilitres, double PortionCubicMetres, FactsDocument PerPortion);
+/// <summary>Energy and nutrients per 100 mL and per portion, with the likely range per 100 mL.</summary>
+public sealed record NutritionDocument(FactsDocument PerHundredMillilitres, FactBandsDocument LikelyPerHundredMillilitres, double PortionCubicMetres, FactsDocument PerPortion);
+
+/// <summary>10, 50 and 90 % points of energy and nutrients.</summary>
+public sealed record FactBandsDocument(
+    BandDocument EnergyJoules, BandDocument ProteinKilograms, BandDocument FatKilograms, BandDocument CarbohydrateKilograms, BandDocument SodiumKilograms);
 
 /// <summary>Energy and nutrients of an amount.</summary>
 public sealed record FactsDocument(

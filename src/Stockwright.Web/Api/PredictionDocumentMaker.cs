@@ -22,7 +22,7 @@ internal static class PredictionDocumentMaker
             PlanDocumentMaker.Bands(sure.Brix, brix => brix),
             Body(central),
             Fat(central.Fat, sure),
-            new NutritionDocument(Facts(central.Nutrition.PerHundredMillilitres), central.Nutrition.Portion.CubicMeters, Facts(central.Nutrition.PerPortion)),
+            new NutritionDocument(Facts(central.Nutrition.PerHundredMillilitres), FactBands(sure.PerHundredMillilitres), central.Nutrition.Portion.CubicMeters, Facts(central.Nutrition.PerPortion)),
             [.. central.Allergens.Select(report => new AllergenDocument(
                 report.Place,
                 report.PlaceName,
@@ -81,6 +81,13 @@ internal static class PredictionDocumentMaker
         fat.RecoveredBy(DefatMethod.Chill).Kilograms,
         PlanDocumentMaker.Bands(sure.FatCap, length => length.Meters),
         fat.ContainerDiameter.Meters);
+
+    private static FactBandsDocument FactBands(NutritionBands bands) => new(
+        PlanDocumentMaker.Bands(bands.Energy, energy => energy.Joules),
+        PlanDocumentMaker.Bands(bands.Protein, mass => mass.Kilograms),
+        PlanDocumentMaker.Bands(bands.Fat, mass => mass.Kilograms),
+        PlanDocumentMaker.Bands(bands.Carbohydrate, mass => mass.Kilograms),
+        PlanDocumentMaker.Bands(bands.Sodium, mass => mass.Kilograms));
 
     private static FactsDocument Facts(NutritionFacts facts) => new(
         facts.Energy.Joules, facts.Protein.Kilograms, facts.Fat.Kilograms, facts.Carbohydrate.Kilograms, facts.Sodium.Kilograms, facts.SaltEquivalent.Kilograms);

@@ -8,6 +8,14 @@ namespace Stockwright.Predicting;
 /// <param name="Chance">Share of the draws that end in it.</param>
 public readonly record struct BodyChance(BodyClass Class, Ratio Chance);
 
+/// <summary>10, 50 and 90 % points of energy and nutrients, each by itself.</summary>
+/// <param name="Energy">Energy by the general factors.</param>
+/// <param name="Protein">Protein.</param>
+/// <param name="Fat">Fat left after defatting.</param>
+/// <param name="Carbohydrate">Sugars from the vegetables.</param>
+/// <param name="Sodium">Sodium.</param>
+public sealed record NutritionBands(Band<Energy> Energy, Band<Mass> Protein, Band<Mass> Fat, Band<Mass> Carbohydrate, Band<Mass> Sodium);
+
 /// <summary>
 /// How sure we are: 10, 50 and 90 % points over many draws of the uncertain figures (B.24). The middle is the median, which need not
 /// be the central prediction.
@@ -37,6 +45,9 @@ public sealed record PredictionSample
 
     /// <summary>Fat that can be recovered.</summary>
     public required Band<Mass> FatRecovered { get; init; }
+
+    /// <summary>Energy and nutrients of 100 mL.</summary>
+    public required NutritionBands PerHundredMillilitres { get; init; }
 
     /// <summary>When all is done.</summary>
     public required Band<DateTimeOffset> Ready { get; init; }

@@ -46,6 +46,9 @@ public static class PredictionSampler
         }
 
         DateTimeOffset ready = plan.Timeline.Ready;
+        Mass hundred = Volume.FromMilliliters(100) * PredictionMaker.Predict(plan, settings).Composition.Density;
+        IReadOnlyList<NutritionFacts> facts = [.. strong.Select(draw => draw.Nutrients.In(hundred))];
+        Band<T> Fact<T>(Func<NutritionFacts, double> read, Func<double, T> unit) => SampleBands.Band(facts.Select(read), unit);
         return new PredictionSample
         {
             Draws = draws,
@@ -56,6 +59,12 @@ public static class PredictionSampler
             Brix = SampleBands.Band(strong.Select(draw => draw.Brix), static value => value),
             FatCap = SampleBands.Band(results.Select(draw => draw.FatCapMetres), static value => Length.FromMeters(value)),
             FatRecovered = SampleBands.Band(results.Select(draw => draw.FatKilograms), static value => Mass.FromKilograms(value)),
+            PerHundredMillilitres = new NutritionBands(
+                Fact(one => one.Energy.Joules, static value => Energy.FromJoules(value)),
+                Fact(one => one.Protein.Kilograms, static value => Mass.FromKilograms(value)),
+                Fact(one => one.Fat.Kilograms, static value => Mass.FromKilograms(value)),
+                Fact(one => one.Carbohydrate.Kilograms, static value => Mass.FromKilograms(value)),
+                Fact(one => one.Sodium.Kilograms, static value => Mass.FromKilograms(value))),
             Ready = SampleBands.Band(results.Select(draw => draw.LaterSeconds), seconds => ready + TimeSpan.FromSeconds(Math.Round(seconds))),
             Body = [.. counts.Select((count, index) => new BodyChance((BodyClass)index, Ratio.FromDecimalFractions((double)count / strong.Length)))],
             BoilsDry = Ratio.FromDecimalFractions((double)(results.Length - wet.Length) / results.Length),
@@ -67,7 +76,7 @@ public static class PredictionSampler
 internal sealed class SampleModel
 {
     /// <summary>Uncertain figures.</summary>
-    public const int Dimensions = 17;
+    public const int Dimensions = 18;
 
     /// <summary>How near a cook keeps the simmer to what was asked, ten to ninety, K (estimate).</summary>
     private const double SimmerKelvins = 2;
@@ -76,6 +85,11 @@ internal sealed class SampleModel
     private readonly Spread[] spreads;
     private readonly Solutes solutes;
     private readonly double lidMost;
+
+    // One deviation serves sugars, sodium and the fat beaten in: each is shown by itself, so only their own ranges matter.
+    private readonly Spread small = Spread.ByFactor(0.6, 1, 1.6);
+    private readonly Spread beatenIn = Spread.ByFactor(
+        DefatMethods.Emulsified.Low.DecimalFractions, DefatMethods.Emulsified.Value.DecimalFractions, DefatMethods.Emulsified.High.DecimalFractions);
     private readonly double hottestShift;
 
     public SampleModel(PredictionCase made)
@@ -112,6 +126,7 @@ internal sealed class SampleModel
             Spread.ByFactor(lowFat, 1, highFat),
             Spread.ByDifference(-SimmerKelvins, 0, SimmerKelvins),
             Spread.ByFactor(0.6, 1, 1.6),
+            Spread.ByDifference(-1, 0, 1),
         ];
     }
 
@@ -126,13 +141,13 @@ internal sealed class SampleModel
         double later = outcome.TotalSeconds - workings.Central.TotalSeconds;
         double fatFreed = Math.Min(solutes.FreedFat * At(14), FatCeiling());
         double yield = workings.Fitter.YieldKilograms(outcome, At(3), At(5), At(6));
-        double emulsified = Math.Min(DefatMethods.Emulsified.Value.DecimalFractions * Math.Max(0, outcome.LiquidLeftKilograms), 0.1 * fatFreed);
+        double emulsified = Math.Min(beatenIn.At(deviations[17]) * Math.Max(0, outcome.LiquidLeftKilograms), 0.1 * fatFreed);
         double floating = fatFreed - emulsified;
         double cap = floating / FatPrediction.Density.KilogramsPerCubicMeter / made.ContainerSquareMetres;
         double fat = floating * DefatMethods.Share(made.Defat).Value.DecimalFractions;
         if (yield <= 0)
         {
-            return new Draw(0, 0, 0, 0, cap, fat, later);
+            return new Draw(0, 0, 0, 0, cap, fat, later, default);
         }
 
         double control = workings.Environment.IsSealed ? 0 : Math.Min(At(15), hottestShift);
@@ -148,9 +163,16 @@ internal sealed class SampleModel
             outcome.FinalCelsius - workings.Central.FinalCelsius + control);
         ExtractionTotals totals = made.Engine.Run(figures);
         double gelatin = totals.Gelatin / 10 / outcome.LiquidLeftKilograms;
-        double others = ((solutes.Juices + solutes.Minerals) * At(16) * StockComposition.BrixPerSaltPercent) + solutes.Sugars;
+        double sugars = solutes.Sugars * small.At(deviations[17]);
+        double others = ((solutes.Juices + solutes.Minerals) * At(16) * StockComposition.BrixPerSaltPercent) + sugars;
         double brix = (StockComposition.BrixPerGelatinPercent * gelatin) + (100 * others / outcome.LiquidLeftKilograms);
-        return new Draw(yield, gelatin, GelStrength.EffectivePercent(gelatin, totals.Bloom), brix, cap, fat, later);
+        double fatLeft = floating - fat + (emulsified * yield / outcome.LiquidLeftKilograms);
+        Nutrients nutrients = new(
+            (gelatin / 100) + (solutes.Juices * At(16) / outcome.LiquidLeftKilograms),
+            fatLeft / yield,
+            sugars / outcome.LiquidLeftKilograms,
+            solutes.Sodium * small.At(deviations[17]) / outcome.LiquidLeftKilograms);
+        return new Draw(yield, gelatin, GelStrength.EffectivePercent(gelatin, totals.Bloom), brix, cap, fat, later, nutrients);
     }
 
     /// <summary>No more fat comes free than is in the pot.</summary>
@@ -204,5 +226,13 @@ internal sealed class SampleModel
         double Brix,
         double FatCapMetres,
         double FatKilograms,
-        double LaterSeconds);
+        double LaterSeconds,
+        Nutrients Nutrients);
+
+    /// <summary>Nutrients of one draw, as shares of the stock's mass.</summary>
+    internal readonly record struct Nutrients(double Protein, double Fat, double Sugars, double Sodium)
+    {
+        public NutritionFacts In(Mass mass) => new(
+            UnitsNet.Energy.FromKilocalories(mass.Grams * ((4 * Protein) + (9 * Fat) + (4 * Sugars))), mass * Protein, mass * Fat, mass * Sugars, mass * Sodium);
+    }
 }

@@ -26,6 +26,22 @@ public sealed class SampleModelTests
         Assert.Equal(central.Fat.CapThickness.Meters, draw.FatCapMetres, 1e-9);
         Assert.Equal(central.Fat.Recovered.Kilograms, draw.FatKilograms, 1e-9);
         Assert.Equal(0, draw.LaterSeconds, 1e-6);
+        Assert.Equal(central.Composition.Protein.DecimalFractions, draw.Nutrients.Protein, 1e-9);
+        Assert.Equal(central.Composition.Fat.DecimalFractions, draw.Nutrients.Fat, 1e-9);
+        Assert.Equal(central.Composition.Sugars.DecimalFractions, draw.Nutrients.Sugars, 1e-9);
+        Assert.Equal(central.Composition.Sodium.DecimalFractions, draw.Nutrients.Sodium, 1e-9);
+    }
+
+    [Fact]
+    public void Nutrients_have_a_range_of_their_own_round_the_prediction()
+    {
+        NutritionFacts central = PredictionMaker.Predict(Plan).Nutrition.PerHundredMillilitres;
+        NutritionBands bands = PredictionSampler.Sample(Plan).PerHundredMillilitres;
+        Assert.True(bands.Energy.Low < central.Energy && central.Energy < bands.Energy.High);
+        Assert.True(bands.Protein.Low < central.Protein && central.Protein < bands.Protein.High);
+        Assert.True(bands.Fat.Low < central.Fat && central.Fat < bands.Fat.High);
+        Assert.True(bands.Carbohydrate.Low < central.Carbohydrate && central.Carbohydrate < bands.Carbohydrate.High);
+        Assert.True(bands.Sodium.Low < central.Sodium && central.Sodium < bands.Sodium.High);
     }
 
     /// <summary>Coordinate, and the signs of what it does to yield, gelatin and effective concentration when it goes up (0 where it must not move).</summary>

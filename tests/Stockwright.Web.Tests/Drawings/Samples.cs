@@ -165,6 +165,9 @@ internal static class Samples
     private static Band<Volume> Litres(double low, double central, double high) =>
         new(Volume.FromLiters(low), Volume.FromLiters(central), Volume.FromLiters(high));
 
+    private static Band<Mass> Grams(double low, double central, double high) =>
+        new(Mass.FromGrams(low), Mass.FromGrams(central), Mass.FromGrams(high));
+
     /// <summary>Chances and ranges, made up.</summary>
     public static PredictionSample Bodies { get; } = new()
     {
@@ -176,6 +179,8 @@ internal static class Samples
         Brix = new(3, 4.2, 5.8),
         FatCap = new(Length.FromMillimeters(2), Length.FromMillimeters(3), Length.FromMillimeters(4)),
         FatRecovered = new(Mass.FromGrams(100), Mass.FromGrams(130), Mass.FromGrams(160)),
+        PerHundredMillilitres = new(
+            new(Energy.FromKilocalories(10), Energy.FromKilocalories(14), Energy.FromKilocalories(20)), Grams(2, 3, 4), Grams(0.1, 0.2, 0.3), Grams(0.2, 0.3, 0.5), Grams(0.02, 0.03, 0.05)),
         Ready = new(DateTimeOffset.UnixEpoch, DateTimeOffset.UnixEpoch, DateTimeOffset.UnixEpoch),
         Body = [.. new[] { 0, 0, 0.18, 0.62, 0.2, 0, 0, 0 }.Select((chance, index) => new BodyChance((BodyClass)index, Ratio.FromDecimalFractions(chance)))],
         BoilsDry = Ratio.Zero,
