@@ -77,6 +77,7 @@ internal sealed class ExtractionEngine
         int count = segments.Count;
         double[] progress = new double[count];
         double[] breakdown = new double[count];
+        double[] kept = new double[count];
         for (int i = 0; i < count; i++)
         {
             HeatSegments.Segment segment = segments[i];
@@ -84,11 +85,12 @@ internal sealed class ExtractionEngine
             double hours = segment.Hours * (i < heatUpCount ? figures.HeatUpStretch : 1);
             progress[i] = hours * figures.Acid * ExtractionRates.Arrhenius(celsius, figures.CollagenActivation);
             breakdown[i] = hours * figures.BreakdownPerHour * ExtractionRates.Arrhenius(celsius, figures.BreakdownActivation);
+            kept[i] = Math.Exp(-breakdown[i]);
         }
 
         for (int i = 0; i < cuts.Length; i++)
         {
-            results[i] = Run(cuts[i], figures, progress, breakdown);
+            results[i] = Run(cuts[i], figures, progress, breakdown, kept);
         }
     }
 
@@ -119,7 +121,7 @@ internal sealed class ExtractionEngine
         return sum;
     }
 
-    private ExtractionTotals Run(in CutData cut, in ExtractionFigures figures, double[] progress, double[] breakdown)
+    private ExtractionTotals Run(in CutData cut, in ExtractionFigures figures, double[] progress, double[] breakdown, double[] kept)
     {
         double soft = cut.CollagenGrams * figures.CollagenFactor * cut.SoftShare;
         double hard = cut.CollagenGrams * figures.CollagenFactor * (1 - cut.SoftShare);
@@ -134,15 +136,14 @@ internal sealed class ExtractionEngine
         double strength = 0;
         for (int i = cut.First; i < progress.Length; i++)
         {
-            double kept = Math.Exp(-breakdown[i]);
-            strength *= kept;
+            strength *= kept[i];
             if (i >= cut.Last || segments[i].Celsius <= cut.ThresholdCelsius)
             {
                 continue;
             }
 
-            gelatin += Dissolve(ref soft, softRate * progress[i], breakdown[i], kept, ref strength);
-            gelatin += Dissolve(ref hard, hardRate * progress[i], breakdown[i], kept, ref strength);
+            gelatin += Dissolve(ref soft, softRate * progress[i], breakdown[i], kept[i], ref strength);
+            gelatin += Dissolve(ref hard, hardRate * progress[i], breakdown[i], kept[i], ref strength);
         }
 
         return new ExtractionTotals(gelatin, strength * cut.Bloom, gelatin * cut.Bloom, gelatin * cut.Shift);
@@ -152,15 +153,14 @@ internal sealed class ExtractionEngine
     private static double Dissolve(ref double pool, double progress, double breakdown, double kept, ref double strength)
     {
         double stays = Math.Exp(-progress);
-        double dissolved = -pool * Expm1(-progress);
+
+        // 1 - e^-x without losing digits near zero.
+        double dissolved = pool * (progress < 1e-4 ? progress * (1 - (progress / 2 * (1 - (progress / 3)))) : 1 - stays);
         double gap = breakdown - progress;
         strength += pool * progress * (Math.Abs(gap) < 1e-7 ? kept : (stays - kept) / gap);
         pool *= stays;
         return dissolved;
     }
-
-    /// <summary>e^x - 1 without losing digits near zero.</summary>
-    private static double Expm1(double x) => Math.Abs(x) < 1e-4 ? x * (1 + (x / 2 * (1 + (x / 3)))) : Math.Exp(x) - 1;
 
     private CutData Data(CutInPot cut)
     {

@@ -16,6 +16,10 @@ internal sealed class SimmerRun
     private static readonly OdeOptions Sampled = new() { RelativeTolerance = 1e-6, AbsoluteTolerances = Tolerances(), KeepDenseOutput = true, InitialStep = 30 };
     private static readonly OdeOptions Bare = Sampled with { KeepDenseOutput = false };
 
+    // A pot that is held hardly changes, so the first step may be bold; the error control would take it back.
+    private static readonly OdeOptions SampledHold = Sampled with { InitialStep = 900 };
+    private static readonly OdeOptions BareHold = Bare with { InitialStep = 900 };
+
     private readonly PotEnvironment environment;
     private readonly SimmerScript script;
     private readonly PotSystem system;
@@ -179,7 +183,13 @@ internal sealed class SimmerRun
     {
         system.Mode = mode;
         pot.Sync();
-        OdeOptions options = recorder is null ? Bare : Sampled;
+        OdeOptions options = (recorder is null, mode == HeatMode.Hold) switch
+        {
+            (true, true) => BareHold,
+            (true, false) => Bare,
+            (false, true) => SampledHold,
+            _ => Sampled,
+        };
         OdeSolution solution = untilSet
             ? DormandPrince.Integrate(system, now, pot.Vector, end, options, Reaches(mode))
             : DormandPrince.Integrate(system, now, pot.Vector, end, options);
