@@ -1,19 +1,15 @@
 namespace Stockwright.Numerics;
 
 /// <summary>
-/// One line of cells in a conduction field: two implicit stages, each a tridiagonal solve by Thomas' elimination,
-/// repeated by Newton's method where enthalpy bends (equations C.13 and C.14 in docs/equations-cooling.md).
+/// One line of cells in a conduction field: two implicit stages, each a tridiagonal solve by Thomas' elimination
+/// (equations C.13 and C.14 in docs/equations-cooling.md).
 /// </summary>
 /// <typeparam name="TMaterial">Enthalpy and conductivity.</typeparam>
 internal sealed class LineSolver<TMaterial>
     where TMaterial : struct, IConductionMaterial
 {
-    /// <summary>Newton stops at a change of 1 J/m3, less than a millionth of a kelvin.</summary>
-    private const double LeastChange = 1;
-
     private readonly TMaterial material;
     private readonly double gamma;
-    private readonly int mostPasses;
     private readonly double[] start;
     private readonly double[] enthalpy;
     private readonly double[] celsius;
@@ -35,11 +31,10 @@ internal sealed class LineSolver<TMaterial>
     private double firstOut;
     private double lastOut;
 
-    internal LineSolver(int most, TMaterial material, double gamma, int mostPasses)
+    internal LineSolver(int most, TMaterial material, double gamma)
     {
         this.material = material;
         this.gamma = gamma;
-        this.mostPasses = mostPasses;
         start = new double[most];
         enthalpy = new double[most];
         celsius = new double[most];
@@ -114,6 +109,7 @@ internal sealed class LineSolver<TMaterial>
             start[k] += weight * firstFlux[k] / volume[k];
         }
 
+        SettleTemperatures();
         Stage(stage);
         FirstEndJoules = (weight * firstStageFirst) + (stage * firstOut);
         LastEndJoules = (weight * firstStageLast) + (stage * lastOut);
@@ -121,6 +117,16 @@ internal sealed class LineSolver<TMaterial>
         {
             // From the flows themselves and not from the elimination, so that what leaves a cell is what its neighbour gets.
             enthalpy[k] = start[k] + (stage * flux[k] / volume[k]);
+        }
+
+        SettleTemperatures();
+    }
+
+    /// <summary>Back from the straight line to the material's own temperatures (Pham's quasi-enthalpy correction, 1985 [from memory]).</summary>
+    private void SettleTemperatures()
+    {
+        for (int k = 0; k < count; k++)
+        {
             celsius[k] = material.Celsius(enthalpy[k]);
         }
     }
@@ -136,26 +142,12 @@ internal sealed class LineSolver<TMaterial>
         return area / ((1 / boundary.WattsPerSquareMetreKelvin) + film + halfResistance[cell]);
     }
 
-    /// <summary>Solves V (H - start) = stage times the flow at H; leaves H, T and the flows at the solution.</summary>
+    /// <summary>
+    /// Solves V (H - start) = stage times the flow at H, the temperatures straight in enthalpy about where the stage starts:
+    /// exact for a linear material, and stable at any step for one that freezes. Leaves H, and the flows of those
+    /// temperatures, which balance it exactly.
+    /// </summary>
     private void Stage(double stage)
-    {
-        for (int pass = 0; pass < mostPasses; pass++)
-        {
-            double largest = NewtonPass(stage);
-            for (int k = 0; k < count; k++)
-            {
-                celsius[k] = material.Celsius(enthalpy[k]);
-            }
-
-            Flows();
-            if (material.IsLinear || largest < LeastChange)
-            {
-                return;
-            }
-        }
-    }
-
-    private double NewtonPass(double stage)
     {
         Flows();
         for (int k = 0; k < count; k++)
@@ -181,15 +173,14 @@ internal sealed class LineSolver<TMaterial>
         }
 
         double change = 0;
-        double largest = 0;
         for (int k = count - 1; k >= 0; k--)
         {
             change = right[k] - (k < count - 1 ? upper[k] * change : 0);
             enthalpy[k] += change;
-            largest = Math.Max(largest, Math.Abs(change));
+            celsius[k] += slope[k] * change;
         }
 
-        return largest;
+        Flows();
     }
 
     private void Flows()
