@@ -15,6 +15,8 @@ internal readonly struct GellingStock(double heatCapacity, double conductivity, 
     /// <summary>Width of the fading, K.</summary>
     internal const double WidthKelvins = 1.5;
 
+    public bool IsLinear => true;
+
     public double Celsius(double joulesPerCubicMetre) => joulesPerCubicMetre / heatCapacity;
 
     public double JoulesPerCubicMetre(double celsius) => celsius * heatCapacity;

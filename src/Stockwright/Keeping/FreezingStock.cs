@@ -39,6 +39,8 @@ internal readonly struct FreezingStock : IConductionMaterial
     /// <summary>Stock of 97 % water, freezing from -0.5 °C.</summary>
     internal static FreezingStock Stock { get; } = new(-0.5, 0.97, 1000, 4100, 2060, 0.57, 2.1);
 
+    public bool IsLinear => false;
+
     public double Celsius(double joulesPerCubicMetre)
     {
         double h = joulesPerCubicMetre / density;

@@ -6,6 +6,9 @@ namespace Stockwright.Numerics;
 /// </summary>
 internal interface IConductionMaterial
 {
+    /// <summary>True when temperature is a straight line in enthalpy: one Newton pass is then exact.</summary>
+    bool IsLinear { get; }
+
     /// <summary>Temperature at an enthalpy, C from J/m3; rising without a jump.</summary>
     double Celsius(double joulesPerCubicMetre);
 

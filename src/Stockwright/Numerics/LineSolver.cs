@@ -1,13 +1,19 @@
 namespace Stockwright.Numerics;
 
 /// <summary>
-/// One line of cells in a conduction field: two implicit stages, each a tridiagonal solve by Thomas' elimination
-/// (equations C.13 and C.14 in docs/equations-cooling.md).
+/// One line of cells in a conduction field: two implicit stages, each a tridiagonal solve by Thomas' elimination,
+/// repeated by Newton's method where enthalpy bends (equations C.13 and C.14 in docs/equations-cooling.md).
 /// </summary>
 /// <typeparam name="TMaterial">Enthalpy and conductivity.</typeparam>
 internal sealed class LineSolver<TMaterial>
     where TMaterial : struct, IConductionMaterial
 {
+    /// <summary>Newton's method settles in two or three passes even where a cell freezes through.</summary>
+    private const int MostPasses = 50;
+
+    /// <summary>J/m3: some hundred-thousandths of a kelvin.</summary>
+    private const double LeastChange = 100;
+
     private readonly TMaterial material;
     private readonly double gamma;
     private readonly double[] start;
@@ -17,7 +23,6 @@ internal sealed class LineSolver<TMaterial>
     private readonly double[] halfResistance;
     private readonly double[] outerArea;
     private readonly double[] conductance;
-    private readonly double[] firstFlux;
     private readonly double[] flux;
     private readonly double[] slope;
     private readonly double[] upper;
@@ -42,7 +47,6 @@ internal sealed class LineSolver<TMaterial>
         halfResistance = new double[most];
         outerArea = new double[most];
         conductance = new double[most];
-        firstFlux = new double[most];
         flux = new double[most];
         slope = new double[most];
         upper = new double[most];
@@ -105,11 +109,9 @@ internal sealed class LineSolver<TMaterial>
         double weight = (1 - gamma) * seconds;
         for (int k = 0; k < count; k++)
         {
-            firstFlux[k] = flux[k];
-            start[k] += weight * firstFlux[k] / volume[k];
+            start[k] += weight * flux[k] / volume[k];
         }
 
-        SettleTemperatures();
         Stage(stage);
         FirstEndJoules = (weight * firstStageFirst) + (stage * firstOut);
         LastEndJoules = (weight * firstStageLast) + (stage * lastOut);
@@ -122,7 +124,6 @@ internal sealed class LineSolver<TMaterial>
         SettleTemperatures();
     }
 
-    /// <summary>Back from the straight line to the material's own temperatures (Pham's quasi-enthalpy correction, 1985 [from memory]).</summary>
     private void SettleTemperatures()
     {
         for (int k = 0; k < count; k++)
@@ -142,14 +143,26 @@ internal sealed class LineSolver<TMaterial>
         return area / ((1 / boundary.WattsPerSquareMetreKelvin) + film + halfResistance[cell]);
     }
 
-    /// <summary>
-    /// Solves V (H - start) = stage times the flow at H, the temperatures straight in enthalpy about where the stage starts:
-    /// exact for a linear material, and stable at any step for one that freezes. Leaves H, and the flows of those
-    /// temperatures, which balance it exactly.
-    /// </summary>
+    /// <summary>Solves V (H - start) = stage times the flow at H; leaves H, T and the flows at the solution.</summary>
     private void Stage(double stage)
     {
         Flows();
+        for (int pass = 0; pass < MostPasses; pass++)
+        {
+            double largest = NewtonPass(stage);
+            SettleTemperatures();
+            Flows();
+            if (material.IsLinear || largest < LeastChange)
+            {
+                return;
+            }
+        }
+
+        throw new NumericalFailureException("The heat in a line of cells did not settle; the step was too long for the material.");
+    }
+
+    private double NewtonPass(double stage)
+    {
         for (int k = 0; k < count; k++)
         {
             slope[k] = material.KelvinsPerJoulePerCubicMetre(enthalpy[k]);
@@ -173,14 +186,15 @@ internal sealed class LineSolver<TMaterial>
         }
 
         double change = 0;
+        double largest = 0;
         for (int k = count - 1; k >= 0; k--)
         {
             change = right[k] - (k < count - 1 ? upper[k] * change : 0);
             enthalpy[k] += change;
-            celsius[k] += slope[k] * change;
+            largest = Math.Max(largest, Math.Abs(change));
         }
 
-        Flows();
+        return largest;
     }
 
     private void Flows()

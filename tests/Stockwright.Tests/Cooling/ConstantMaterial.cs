@@ -9,6 +9,8 @@ internal readonly struct ConstantMaterial : IConductionMaterial
     internal const double HeatCapacity = 1000 * 4150.0;
     internal const double Diffusivity = Conductivity / HeatCapacity;
 
+    public bool IsLinear => true;
+
     public double Celsius(double joulesPerCubicMetre) => joulesPerCubicMetre / HeatCapacity;
 
     public double JoulesPerCubicMetre(double celsius) => celsius * HeatCapacity;

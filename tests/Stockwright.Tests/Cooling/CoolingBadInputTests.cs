@@ -14,6 +14,10 @@ public sealed class CoolingBadInputTests
     public void A_fridge_warmer_than_the_stock() => Refused("step-1-air", Cases.Pot(5, 8), Cases.In(new CoolingPlace.ColdAir(ColdStore.DomesticFridge with { Air = Temperature.FromDegreesCelsius(12) })));
 
     [Fact]
+    public void A_fridge_that_cannot_hold_itself_cold() =>
+        Refused("step-1-watts", Cases.Pot(), Cases.In(new CoolingPlace.ColdAir(ColdStore.DomesticFridge with { Capacity = Power.FromWatts(10) })));
+
+    [Fact]
     public void More_stock_than_the_pans_hold() => Refused("step-1-pour", Cases.Pot(40), CoolingMethod.Of("p", "p", Cases.Stand(Cases.Fridge) with { Pour = Cases.Pans(2) }));
 
     [Fact]
