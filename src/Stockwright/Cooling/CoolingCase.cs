@@ -1,0 +1,54 @@
+using Stockwright.Evidence;
+using Stockwright.Kitchen;
+using Stockwright.Physics;
+using UnitsNet;
+
+namespace Stockwright.Cooling;
+
+/// <summary>The stock to be cooled.</summary>
+public sealed record CoolingCase
+{
+    /// <summary>How much, as if measured cold; 0.1 to 500 L.</summary>
+    public required Volume Volume { get; init; }
+
+    /// <summary>Temperature at the curve's zero, 5 to 105 °C.</summary>
+    public required Temperature Start { get; init; }
+
+    /// <summary>What it stands in at first.</summary>
+    public required CoolingVessel Vessel { get; init; }
+
+    /// <summary>Room, tap and air.</summary>
+    public KitchenSite Site { get; init; } = new();
+
+    /// <summary>
+    /// Temperature around which it sets and stops moving, with its range; null for a stock that stays thin (vegetable stock,
+    /// a light broth). A dilute stock sets near 10 to 20 °C and slowly [from memory].
+    /// </summary>
+    public Stated<Temperature>? Setting { get; init; } = DefaultSetting;
+
+    /// <summary>The share of clean water's evaporation a cooling surface gives.</summary>
+    public Stated<double> Film { get; init; } = DefaultFilm;
+
+    /// <summary>What stock is made of, for density, specific heat and conductivity.</summary>
+    public FoodComposition Composition { get; init; } = DefaultComposition;
+
+    /// <summary>Setting temperature of a stock with body.</summary>
+    public static Stated<Temperature> DefaultSetting { get; } = new(
+        Temperature.FromDegreesCelsius(18),
+        Temperature.FromDegreesCelsius(10),
+        Temperature.FromDegreesCelsius(24),
+        Provenance.Estimate,
+        "dilute stock sets near 10 to 20 °C and slowly; strong gelatin below 30 °C, but not within the hour a bath takes");
+
+    /// <summary>Quiet clean water 0.8 (0.6 to 1.0); the low end is lower here, for fat that floats up as it cools.</summary>
+    public static Stated<double> DefaultFilm { get; } = new(
+        0.8, 0.4, 1.0, Provenance.Estimate, "quiet water 0.6 to 1.0 of the correlation; a layer of fat holds back more, no measurement found");
+
+    /// <summary>97 % water, 2 % protein, 0.3 % fat, 0.7 % ash.</summary>
+    public static FoodComposition DefaultComposition { get; } = FoodComposition.FromDecimalFractions(0.970, protein: 0.020, fat: 0.003, ash: 0.007);
+}
+
+/// <summary>Something in the question that cannot be answered, named by the field it belongs to.</summary>
+/// <param name="Field">Field name, for instance <c>litres</c> or <c>step-1-ice</c>.</param>
+/// <param name="Message">Plain sentence in the cook's words.</param>
+public sealed record CoolingProblem(string Field, string Message);

@@ -1,0 +1,127 @@
+using Stockwright.Kitchen;
+using Stockwright.Physics;
+using UnitsNet;
+
+namespace Stockwright.Cooling;
+
+/// <summary>What stock cools in: a pot, a pan, a tub or a jar.</summary>
+public sealed record CoolingVessel
+{
+    private const double SteelConductivity = 15;
+    private const double PlasticConductivity = 0.3;
+    private const double GlassConductivity = 1;
+
+    /// <summary>What the cook calls it.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Inner diameter of a round vessel; null for a rectangular one.</summary>
+    public Length? Diameter { get; init; }
+
+    /// <summary>Inner length and width of a rectangular vessel; null for a round one.</summary>
+    public (Length Length, Length Width)? Floor { get; init; }
+
+    /// <summary>Volume to the brim.</summary>
+    public required Volume Capacity { get; init; }
+
+    /// <summary>Wall thickness over conductivity, m2 K/W.</summary>
+    public required double WallResistanceSquareMetreKelvinsPerWatt { get; init; }
+
+    /// <summary>Mass of the empty vessel.</summary>
+    public required Mass EmptyMass { get; init; }
+
+    /// <summary>Specific heat of its wall.</summary>
+    public required SpecificEntropy WallSpecificHeat { get; init; }
+
+    /// <summary>Emissivity of its outside.</summary>
+    public required Ratio Emissivity { get; init; }
+
+    /// <summary>Area of the floor.</summary>
+    public Area FloorArea => Area.FromSquareMeters(FloorSquareMetres);
+
+    internal double FloorSquareMetres => Floor is { } floor
+        ? floor.Length.Meters * floor.Width.Meters
+        : Math.PI / 4 * Diameter!.Value.Meters * Diameter.Value.Meters;
+
+    internal double PerimeterMetres => Floor is { } floor
+        ? 2 * (floor.Length.Meters + floor.Width.Meters)
+        : Math.PI * Diameter!.Value.Meters;
+
+    internal double WallHeatCapacityJoulesPerKelvin => EmptyMass.Kilograms * WallSpecificHeat.JoulesPerKilogramKelvin;
+
+    /// <summary>A pot filled to a volume: taken as a cylinder of the same volume and depth.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The pot does not hold the volume.</exception>
+    public static CoolingVessel FromPot(Pot pot, Volume filledTo)
+    {
+        ArgumentNullException.ThrowIfNull(pot);
+        double depth = pot.LevelAt(filledTo).Meters;
+        (double thickness, double conductivity) = pot.Material switch
+        {
+            WallMaterial.Aluminium => (0.003, 200.0),
+            WallMaterial.Copper => (0.002, 390.0),
+            WallMaterial.EnamelledIron => (0.002, 40.0),
+            _ => (0.001, SteelConductivity),
+        };
+        return new CoolingVessel
+        {
+            Name = pot.Name,
+            Diameter = Length.FromMeters(2 * Math.Sqrt(filledTo.CubicMeters / (Math.PI * depth))),
+            Capacity = pot.BrimVolume,
+            WallResistanceSquareMetreKelvinsPerWatt = thickness / conductivity,
+            EmptyMass = pot.EmptyMass,
+            WallSpecificHeat = WallProperties.SpecificHeat(pot.Material).Value,
+            Emissivity = WallProperties.Emissivity(pot.Material).Value,
+        };
+    }
+
+    /// <summary>A rectangular steel pan by its inside measures.</summary>
+    /// <param name="length">5 to 100 cm.</param>
+    /// <param name="width">5 to 100 cm.</param>
+    /// <param name="depth">1 to 40 cm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A measure lies outside its range.</exception>
+    public static CoolingVessel Pan(Length length, Length width, Length depth)
+    {
+        double l = PhysicsRange.Within(length.Centimeters, 5, 100, "cm", "The length of a pan", nameof(length)) / 100;
+        double w = PhysicsRange.Within(width.Centimeters, 5, 100, "cm", "The width of a pan", nameof(width)) / 100;
+        double d = PhysicsRange.Within(depth.Centimeters, 1, 40, "cm", "The depth of a pan", nameof(depth)) / 100;
+        double steel = ((l * w) + (2 * (l + w) * d)) * 0.0007 * 7900;
+        return Make("steel pan", null, (length, width), l * w * d, 0.0007 / SteelConductivity, steel, 500, 0.3);
+    }
+
+    /// <summary>A round plastic tub as wide as it is high.</summary>
+    /// <param name="capacity">0.05 to 30 L.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The volume lies outside that range.</exception>
+    public static CoolingVessel Tub(Volume capacity)
+    {
+        double cubicMetres = Litres(capacity, 0.05, 30, "a tub", nameof(capacity)) / 1000;
+        double diameter = Math.Cbrt(4 * cubicMetres / Math.PI);
+        double plastic = 1.5 * Math.PI * diameter * diameter * 0.001 * 920;
+        return Make("plastic tub", diameter, null, cubicMetres, 0.001 / PlasticConductivity, plastic, 1900, 0.92);
+    }
+
+    /// <summary>A round glass jar, half again as high as wide.</summary>
+    /// <param name="capacity">0.05 to 5 L.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The volume lies outside that range.</exception>
+    public static CoolingVessel Jar(Volume capacity)
+    {
+        double cubicMetres = Litres(capacity, 0.05, 5, "a jar", nameof(capacity)) / 1000;
+        double diameter = Math.Cbrt(4 * cubicMetres / (1.5 * Math.PI));
+        double glass = 1.75 * Math.PI * diameter * diameter * 0.0035 * 2500;
+        return Make("glass jar", diameter, null, cubicMetres, 0.0035 / GlassConductivity, glass, 840, 0.92);
+    }
+
+    private static double Litres(Volume capacity, double least, double most, string what, string parameter) =>
+        PhysicsRange.Within(capacity.Liters, least, most, "L", $"The volume of {what}", parameter);
+
+    private static CoolingVessel Make(
+        string name, double? diameter, (Length Length, Length Width)? floor, double cubicMetres, double resistance, double kilograms, double specificHeat, double emissivity) => new()
+        {
+            Name = name,
+            Diameter = diameter is { } metres ? Length.FromMeters(metres) : null,
+            Floor = floor,
+            Capacity = Volume.FromCubicMeters(cubicMetres),
+            WallResistanceSquareMetreKelvinsPerWatt = resistance,
+            EmptyMass = Mass.FromKilograms(kilograms),
+            WallSpecificHeat = SpecificEntropy.FromJoulesPerKilogramKelvin(specificHeat),
+            Emissivity = Ratio.FromDecimalFractions(emissivity),
+        };
+}

@@ -1,0 +1,176 @@
+using Stockwright.Kitchen;
+using Stockwright.Numerics;
+using Stockwright.Physics;
+
+namespace Stockwright.Cooling;
+
+/// <summary>What the faces of a vessel meet during a step.</summary>
+/// <param name="Side">Side wall; its film resistance is the liquid film inside.</param>
+/// <param name="Bottom">Floor.</param>
+/// <param name="Top">Surface or lid.</param>
+/// <param name="SteamKilogramsPerSquareMetreSecond">Evaporation from the surface.</param>
+/// <param name="InsideFilm">Liquid film on the side wall, W/m2K.</param>
+internal readonly record struct Faces(
+    ConductionBoundary Side, ConductionBoundary Bottom, ConductionBoundary Top, double SteamKilogramsPerSquareMetreSecond, double InsideFilm);
+
+/// <summary>
+/// Films at the temperatures of the moment (equations C.1 to C.5 in docs/equations-cooling.md): wall temperatures by a few
+/// fixed-point passes, started from those of the step before.
+/// </summary>
+internal sealed class FaceFilms
+{
+    internal const double StirredInside = 1000;
+    private const double StirredBath = 800;
+    private const double RunningTap = 600;
+
+    /// <summary>Loose ice touches a wall poorly, and water between lumps stands still.</summary>
+    private const double LooseIceContact = 0.4;
+
+    /// <summary>A pot on the floor of a bath gives half as much there as at its side.</summary>
+    private const double BathFloor = 0.5;
+    private const double BenchFloor = 2;
+    private const double ShelfFloor = 6;
+    private const double Crowding = 0.7;
+    private const double UnderLid = 25;
+    private const double StoreHumidity = 0.8;
+
+    private readonly CoolingPlace place;
+    private readonly bool isStirred;
+    private readonly LidPosition lid;
+    private readonly CoolingFactors factors;
+    private readonly CoolingVessel vessel;
+    private readonly double depth;
+    private readonly double surfaceDiameter;
+    private readonly double room;
+    private readonly double humidity;
+    private readonly double airPascals;
+    private readonly double fanFilm;
+    private readonly double crowding;
+    private readonly double steamShare;
+    private double wallOuter = double.NaN;
+    private double wallInner;
+    private double lidCelsius = double.NaN;
+
+    internal FaceFilms(CoolingStep step, CoolingVessel vessel, int count, double depth, KitchenSite site, double airPascals, CoolingFactors factors)
+    {
+        place = step.Place;
+        isStirred = step.IsStirred || step.Place is CoolingPlace.IceBath { Stirred: true };
+        lid = step.Lid;
+        this.factors = factors;
+        this.vessel = vessel;
+        this.depth = depth;
+        surfaceDiameter = Math.Sqrt(4 * vessel.FloorSquareMetres / Math.PI);
+        room = site.Room.DegreesCelsius;
+        humidity = place is CoolingPlace.ColdAir ? StoreHumidity : site.Humidity.DecimalFractions;
+        this.airPascals = airPascals;
+        double speed = place is CoolingPlace.ColdAir cold ? cold.Store.AirSpeed.MetersPerSecond : 0;
+        fanFilm = speed > 0 ? 7.3 * Math.Pow(speed, 0.8) : 0;
+        crowding = count > 1 && place is CoolingPlace.ColdAir ? Crowding : 1;
+        steamShare = LidEscape.CentralFraction(lid) * factors.Film;
+    }
+
+    /// <summary>Stirring keeps the stock even and unset.</summary>
+    internal bool KeepsEven => isStirred;
+
+    /// <summary>Films for a step.</summary>
+    /// <param name="bulk">Temperature of the moving liquid, C.</param>
+    /// <param name="side">Temperature just inside the side wall's film.</param>
+    /// <param name="surface">Temperature of the surface.</param>
+    /// <param name="around">Temperature of the bath or the air.</param>
+    internal Faces At(double bulk, double side, double surface, double around)
+    {
+        bool bath = place is CoolingPlace.IceBath or CoolingPlace.TapSink;
+        double inside = Inside(bulk, side, around, bath, out double outward);
+        ConductionBoundary sideFace = new(outward, 1 / inside, around);
+        ConductionBoundary bottom = place switch
+        {
+            CoolingPlace.Bench => ConductionBoundary.Convective(BenchFloor * factors.Air, room),
+            CoolingPlace.ColdAir => ConductionBoundary.Convective(ShelfFloor * factors.Air * crowding, around),
+            _ => new ConductionBoundary(BathFloor * outward, 1 / (BathFloor * inside), around),
+        };
+        double air = bath ? room : around;
+        ConductionBoundary top = ConductionBoundary.Convective(TopFilm(surface, air) * factors.Air * crowding, air);
+        return new Faces(sideFace, bottom, top, Steam(surface, air), inside);
+    }
+
+    private double Inside(double bulk, double side, double around, bool bath, out double outward)
+    {
+        if (double.IsNaN(wallOuter))
+        {
+            wallInner = bath ? (side + around) / 2 : side;
+            wallOuter = wallInner;
+        }
+
+        double inside = 1;
+        outward = 1;
+        for (int pass = 0; pass < 2; pass++)
+        {
+            inside = isStirred ? StirredInside : WaterFilm.VerticalWallWattsPerSquareMetreKelvin(bulk, wallInner, depth);
+            double outside = Outside(around);
+            if (bath)
+            {
+                inside *= factors.Bath;
+            }
+
+            outward = 1 / (vessel.WallResistanceSquareMetreKelvinsPerWatt + (1 / outside));
+            double flux = (side - around) / ((1 / inside) + (1 / outward));
+            wallInner = side - (flux / inside);
+            wallOuter = around + (flux / outside);
+        }
+
+        return inside;
+    }
+
+    private double Outside(double around) => place switch
+    {
+        CoolingPlace.IceBath { Stirred: true } => StirredBath * factors.Bath,
+        CoolingPlace.TapSink { Running: true } => RunningTap * factors.Bath,
+        CoolingPlace.IceBath => WaterFilm.VerticalWallWattsPerSquareMetreKelvin(around, wallOuter, depth) * LooseIceContact * factors.Bath,
+        CoolingPlace.TapSink => WaterFilm.VerticalWallWattsPerSquareMetreKelvin(around, wallOuter, depth) * factors.Bath,
+        _ => (Math.Max(
+                fanFilm,
+                SurfaceLosses.VerticalWallWattsPerSquareMetreKelvin(wallOuter + 273.15, around + 273.15, depth, airPascals))
+            + SurfaceLosses.RadiationWattsPerSquareMetreKelvin(wallOuter + 273.15, around + 273.15, vessel.Emissivity.DecimalFractions))
+            * factors.Air * crowding,
+    };
+
+    private double TopFilm(double surface, double air)
+    {
+        if (lid.Kind == LidKind.Off)
+        {
+            return UpFilm(surface, air, PotLosses.WaterEmissivity);
+        }
+
+        if (double.IsNaN(lidCelsius))
+        {
+            lidCelsius = air + (0.7 * (surface - air));
+        }
+
+        double up = UpFilm(lidCelsius, air, vessel.Emissivity.DecimalFractions);
+        double through = 1 / ((1 / UnderLid) + (1 / up));
+        lidCelsius = air + (through * (surface - air) / up);
+        return through;
+    }
+
+    private double UpFilm(double surface, double air, double emissivity) =>
+        Math.Max(fanFilm, SurfaceLosses.LevelPlateFacingUpWattsPerSquareMetreKelvin(surface + 273.15, air + 273.15, surfaceDiameter, airPascals))
+        + SurfaceLosses.RadiationWattsPerSquareMetreKelvin(surface + 273.15, air + 273.15, emissivity);
+
+    private double Steam(double surface, double air)
+    {
+        // Vapour pressures of the freezing-cold are those of 0 C: nothing worth counting evaporates there.
+        surface = Math.Max(surface, 0);
+        air = Math.Max(air, 0);
+        double quiet = Evaporation.CleanWaterKilogramsPerSquareMetreSecond(surface + 273.15, air + 273.15, humidity, airPascals);
+        double blown = 0;
+        if (fanFilm > 0)
+        {
+            // Chilton and Colburn: mass and heat leave by the same film, Lewis number 0.86 for vapour in air.
+            double vapour = MoistAir.VapourKilogramsPerCubicMetre(SaturationLine.SaturationPressurePascals(surface + 273.15), surface + 273.15);
+            double inAir = MoistAir.VapourKilogramsPerCubicMetre(humidity * SaturationLine.SaturationPressurePascals(air + 273.15), air + 273.15);
+            blown = fanFilm / (1.2 * AirFilm.SpecificHeatJoulesPerKilogramKelvin * 0.904) * Math.Max(0, vapour - inAir);
+        }
+
+        return Math.Max(quiet, blown) * steamShare;
+    }
+}

@@ -1,0 +1,241 @@
+using System.Globalization;
+using UnitsNet;
+
+namespace Stockwright.Cooling.Readings;
+
+/// <summary>
+/// Reads a typed or exported list of temperature readings: one a line, a time and a temperature, by tab, semicolon, comma or
+/// blanks, decimal point or comma, with or without a heading. A bare time is minutes; 10:30 is a time of day, or hours and
+/// minutes since the start. Nothing is lost: a row that cannot be used is handed back with the reason.
+/// </summary>
+public static class ReadingParser
+{
+    /// <summary>Longest text read.</summary>
+    public const int MostCharacters = 1_000_000;
+
+    /// <summary>Most rows kept.</summary>
+    public const int MostRows = 5000;
+
+    private const double LeastCelsius = -40;
+    private const double MostCelsius = 130;
+
+    /// <summary>Reads a text.</summary>
+    /// <param name="text">The readings.</param>
+    /// <param name="scale">Scale of figures that carry none.</param>
+    /// <exception cref="ArgumentException">The text is longer than <see cref="MostCharacters"/>.</exception>
+    public static ParsedReadings Parse(string text, ReadingScale scale)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        if (text.Length > MostCharacters)
+        {
+            throw new ArgumentException("That is too long a list of readings: at most a million characters.", nameof(text));
+        }
+
+        string[] lines = text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
+        char delimiter = Delimiter(lines);
+        List<RejectedRow> rejected = [];
+        List<ReadingWarning> warnings = [];
+        List<(int Line, string Text, double Seconds, double Degrees, ReadingScale Scale)> rows = [];
+        ReadingScale assumed = scale;
+        double? previousClock = null;
+        double days = 0;
+        bool isFirst = true;
+        bool mended = false;
+        for (int i = 0; i < lines.Length; i++)
+        {
+            string line = lines[i].Trim();
+            if (line.Length == 0 || line.StartsWith('#'))
+            {
+                continue;
+            }
+
+            if (!TryRow(line, delimiter, out ReadingRow.TimeCell time, out double degrees, out ReadingScale? written, out bool wasMended, out string reason))
+            {
+                if (isFirst && LooksLikeHeading(line))
+                {
+                    assumed = HeadingScale(line) ?? assumed;
+                }
+                else
+                {
+                    rejected.Add(new RejectedRow(i + 1, line, reason));
+                }
+
+                isFirst = false;
+                continue;
+            }
+
+            isFirst = false;
+            mended |= wasMended;
+            ReadingScale own = written ?? assumed;
+            double celsius = own == ReadingScale.Fahrenheit ? (degrees - 32) / 1.8 : degrees;
+            if (celsius is not (>= LeastCelsius and <= 150))
+            {
+                rejected.Add(new RejectedRow(i + 1, line, "No stock is at that temperature: a slip of the pen, or the probe was out."));
+                continue;
+            }
+
+            if (rows.Count >= MostRows)
+            {
+                rejected.Add(new RejectedRow(i + 1, line, $"More than {MostRows.ToString(CultureInfo.InvariantCulture)} rows: the rest is put aside."));
+                continue;
+            }
+
+            if (time.IsClock)
+            {
+                // Back by more than half a day: past midnight. Back by less: a row out of order.
+                days += previousClock - time.Seconds > 12 * 3600 ? 86400 : 0;
+                previousClock = time.Seconds;
+            }
+
+            rows.Add((i + 1, line, time.Seconds + days, degrees, own));
+        }
+
+        List<Reading> kept = InOrder(rows, rejected);
+        if (mended)
+        {
+            warnings.Add(new ReadingWarning("commas", kept.Count > 0 ? kept[0].Line : 1, "Commas stand both between the columns and in the figures; 57,2 was read as 57.2."));
+        }
+
+        ReadingChecks.AddTo(warnings, kept);
+        ReadingScale? suggested = ReadingChecks.LikelyOtherScale(kept);
+        if (suggested is { } other)
+        {
+            warnings.Add(new ReadingWarning("scale", kept[0].Line, $"These figures look like {(other == ReadingScale.Fahrenheit ? "°F" : "°C")}."));
+        }
+
+        return new ParsedReadings(kept, [.. rejected.OrderBy(row => row.Line)], warnings, suggested);
+    }
+
+    private static bool TryRow(
+        string line, char delimiter, out ReadingRow.TimeCell time, out double degrees, out ReadingScale? written, out bool mended, out string reason)
+    {
+        reason = "A row needs a time and a temperature.";
+        mended = false;
+        degrees = double.NaN;
+        written = null;
+        time = default;
+        if (delimiter != ' ')
+        {
+            List<string> cells = ReadingRow.Split(line, delimiter);
+            if (delimiter == ',')
+            {
+                List<string> together = ReadingRow.MendDecimalCommas(cells);
+                mended = !ReferenceEquals(together, cells);
+                cells = together;
+            }
+
+            if (cells.Count >= 3 && ReadingRow.IsDate(cells[0]))
+            {
+                cells = [cells[0] + " " + cells[1], .. cells.Skip(2)];
+            }
+
+            if (cells.Count >= 2 && ReadingRow.TryTime(cells[0], out time))
+            {
+                if (ReadingRow.TryTemperature(cells[1], out degrees, out written))
+                {
+                    return true;
+                }
+
+                reason = cells[1].Length == 0 ? "The temperature is missing." : $"'{Short(cells[1])}' is not a temperature.";
+                return false;
+            }
+
+            reason = cells.Count >= 2 ? $"'{Short(cells[0])}' is not a time." : reason;
+        }
+
+        if (!ReadingRow.TrySplitAtBlank(line, out string timeText, out string temperatureText))
+        {
+            return false;
+        }
+
+        if (!ReadingRow.TryTime(timeText, out time))
+        {
+            reason = $"'{Short(timeText)}' is not a time.";
+            return false;
+        }
+
+        mended = false;
+        return ReadingRow.TryTemperature(temperatureText, out degrees, out written);
+    }
+
+    /// <summary>Keeps the most rows whose times rise, so that one wrong time costs one row.</summary>
+    private static List<Reading> InOrder(List<(int Line, string Text, double Seconds, double Degrees, ReadingScale Scale)> rows, List<RejectedRow> rejected)
+    {
+        int[] before = new int[rows.Count];
+        List<int> ends = [];
+        for (int i = 0; i < rows.Count; i++)
+        {
+            int low = 0;
+            int high = ends.Count;
+            while (low < high)
+            {
+                int middle = (low + high) / 2;
+                (low, high) = rows[ends[middle]].Seconds < rows[i].Seconds ? (middle + 1, high) : (low, middle);
+            }
+
+            before[i] = low > 0 ? ends[low - 1] : -1;
+
+            // Of two rows at one time the first is kept.
+            if (low == ends.Count)
+            {
+                ends.Add(i);
+            }
+            else if (rows[i].Seconds < rows[ends[low]].Seconds)
+            {
+                ends[low] = i;
+            }
+        }
+
+        HashSet<int> keep = [];
+        for (int i = ends.Count > 0 ? ends[^1] : -1; i >= 0; i = before[i])
+        {
+            keep.Add(i);
+        }
+
+        double zero = keep.Count > 0 ? rows[keep.Min()].Seconds : 0;
+        List<Reading> readings = [];
+        HashSet<double> times = [.. keep.Select(i => rows[i].Seconds)];
+        for (int i = 0; i < rows.Count; i++)
+        {
+            var (line, text, seconds, degrees, scale) = rows[i];
+            if (keep.Contains(i))
+            {
+                readings.Add(new Reading(line, TimeSpan.FromSeconds(seconds - zero), scale == ReadingScale.Fahrenheit
+                    ? Temperature.FromDegreesFahrenheit(degrees)
+                    : Temperature.FromDegreesCelsius(degrees)));
+            }
+            else
+            {
+                rejected.Add(new RejectedRow(line, text, times.Contains(seconds) ? "There is another reading at that time." : "Out of order: its time does not fit between its neighbours."));
+            }
+        }
+
+        return readings;
+    }
+
+    private static char Delimiter(string[] lines)
+    {
+        string[] full = [.. lines.Where(line => line.Trim().Length > 0)];
+        foreach (char candidate in (ReadOnlySpan<char>)['\t', ';', ','])
+        {
+            if (full.Count(line => line.Contains(candidate, StringComparison.Ordinal)) * 2 > full.Length)
+            {
+                return candidate;
+            }
+        }
+
+        return ' ';
+    }
+
+    private static bool LooksLikeHeading(string line) => line.Any(char.IsAsciiLetter) && line.Count(char.IsAsciiDigit) <= 2;
+
+    private static ReadingScale? HeadingScale(string line)
+    {
+        string upper = line.ToUpperInvariant();
+        bool fahrenheit = upper.Contains("°F", StringComparison.Ordinal) || upper.Contains("(F)", StringComparison.Ordinal) || upper.Contains("FAHRENHEIT", StringComparison.Ordinal);
+        bool celsius = upper.Contains("°C", StringComparison.Ordinal) || upper.Contains("(C)", StringComparison.Ordinal) || upper.Contains("CELSIUS", StringComparison.Ordinal);
+        return fahrenheit == celsius ? null : fahrenheit ? ReadingScale.Fahrenheit : ReadingScale.Celsius;
+    }
+
+    private static string Short(string cell) => cell.Length > 30 ? cell[..30] + "…" : cell;
+}
