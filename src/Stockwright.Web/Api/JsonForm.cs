@@ -22,8 +22,8 @@ internal static class JsonForm
             string name = NameOf(property);
             switch (property.Value.ValueKind)
             {
-                case JsonValueKind.Array when name is PlanFields.Bones:
-                    ReadBones(property.Value, entries, problems);
+                case JsonValueKind.Array when name is RowFields.Bones or RowFields.More or RowFields.Set:
+                    ReadRows(name, property.Value, entries, problems);
                     break;
                 case JsonValueKind.Array when name is "leave" or "with":
                     foreach (JsonElement ingredient in property.Value.EnumerateArray())
@@ -52,20 +52,20 @@ internal static class JsonForm
         return new TypedForm(entries);
     }
 
-    private static void ReadBones(JsonElement rows, List<KeyValuePair<string, string>> entries, List<InputProblem> problems)
+    private static void ReadRows(string family, JsonElement rows, List<KeyValuePair<string, string>> entries, List<InputProblem> problems)
     {
         int index = 0;
         foreach (JsonElement row in rows.EnumerateArray())
         {
             if (row.ValueKind != JsonValueKind.Object)
             {
-                problems.Add(new InputProblem(PlanFields.Bones, "Each of the bones is an object with cut and kg (or lb)."));
+                problems.Add(new InputProblem(family, "Each row is an object with cut and kg (or lb)."));
                 return;
             }
 
             foreach (JsonProperty part in row.EnumerateObject())
             {
-                string field = PlanFields.BonesField(index, NameOf(part));
+                string field = RowFields.Name(family, index, NameOf(part));
                 if (TryReadSimple(part.Value, out string value))
                 {
                     entries.Add(KeyValuePair.Create(field, value));

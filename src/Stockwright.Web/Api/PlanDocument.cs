@@ -24,8 +24,7 @@ namespace Stockwright.Web.Api;
 /// <param name="Timeline">Every step.</param>
 /// <param name="Notices">What to know first.</param>
 /// <param name="Assumptions">Numbers the plan leans on.</param>
-/// <param name="Body">Not yet predicted: always null.</param>
-/// <param name="Fat">Not yet predicted: always null.</param>
+/// <param name="Prediction">Body, fat, nutrition and allergens, with chances; null when the pot boils dry.</param>
 public sealed record PlanDocument(
     string Link,
     IReadOnlyList<string> Ignored,
@@ -46,8 +45,7 @@ public sealed record PlanDocument(
     TimelineDocument Timeline,
     IReadOnlyList<NoticeDocument> Notices,
     IReadOnlyList<AssumptionDocument> Assumptions,
-    string? Body,
-    string? Fat);
+    PredictionDocument? Prediction);
 
 /// <summary>A prediction with its likely range.</summary>
 public sealed record BandDocument(double Low, double Central, double High);

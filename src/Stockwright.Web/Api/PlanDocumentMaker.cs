@@ -49,10 +49,11 @@ internal static class PlanDocumentMaker
             plan.Boiling.PlannedTime.TotalSeconds,
             Bands(plan.Boiling.Stretch, factor => factor)),
         Timeline(plan.Timeline, view),
-        [.. plan.Notices.Select(notice => new NoticeDocument(notice.Level, notice.Code, notice.Message, notice.Field))],
+        [.. plan.Notices.Select(Notice)],
         [.. plan.Assumptions.Select(Assumption)],
-        Body: null,
-        Fat: null);
+        view.Outlook is { } outlook ? PredictionDocumentMaker.Make(outlook) : null);
+
+    public static NoticeDocument Notice(PlanNotice notice) => new(notice.Level, notice.Code, notice.Message, notice.Field);
 
     private static FitDocument Fit(FitReport fit) => new(
         fit.Verdict,
@@ -154,7 +155,7 @@ internal static class PlanDocumentMaker
         [.. timeline.NightChoices.Select(choice => new NightChoiceDocument(
             choice.Code, choice.Title, choice.Consequence, view.LinkTo(choice.Request), choice.NightSteps, choice.Start, choice.Ready))]);
 
-    private static AssumptionDocument Assumption(Assumption assumption) => new(
+    public static AssumptionDocument Assumption(Assumption assumption) => new(
         assumption.Key,
         assumption.Name,
         InSi(assumption.Value.Central).Unit,
@@ -166,6 +167,7 @@ internal static class PlanDocumentMaker
     /// <summary>Value and unit; a kind of quantity not listed is given in the unit it came in, by name.</summary>
     private static (double Value, string Unit) InSi(IQuantity quantity) => quantity switch
     {
+        MolarEnergy energy => (energy.JoulesPerMole, "joulesPerMole"),
         Ratio ratio => (ratio.DecimalFractions, "1"),
         Mass mass => (mass.Kilograms, "kilograms"),
         Volume volume => (volume.CubicMeters, "cubicMetres"),
@@ -187,5 +189,5 @@ internal static class PlanDocumentMaker
 
     private static BandDocument Masses(Band<Mass> band) => Bands(band, mass => mass.Kilograms);
 
-    private static BandDocument Bands<T>(Band<T> band, Func<T, double> value) => new(value(band.Low), value(band.Central), value(band.High));
+    public static BandDocument Bands<T>(Band<T> band, Func<T, double> value) => new(value(band.Low), value(band.Central), value(band.High));
 }

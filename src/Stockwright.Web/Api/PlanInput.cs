@@ -133,6 +133,54 @@ public sealed record PlanInput
     [Description("The kitchen's own film factor, from a weighed pot.")]
     public double? Film { get; init; }
 
+    [Description("This kitchen's gelatin over the published figures, 0.35 to 1.3; 0.85 when left out.")]
+    [JsonPropertyName("kitchen-factor")]
+    public double? KitchenFactor { get; init; }
+
+    [Description("Acidity of the liquor, pH 3.5 to 9; 6.5 when left out.")]
+    public double? Ph { get; init; }
+
+    [Description("Size of the pieces of bone; cm or in. Usual for each cut when left out.")]
+    [JsonPropertyName("piece-size")]
+    public double? PieceSize { get; init; }
+
+    [Description("Inner diameter of the container the stock is chilled in; cm or in. The pot's when left out.")]
+    public double? Container { get; init; }
+
+    [Description("Hours in the fridge before the body is judged; 16 when left out.")]
+    [JsonPropertyName("fridge-hours")]
+    public double? FridgeHours { get; init; }
+
+    [Description("Fridge; degrees Celsius or Fahrenheit. 4 C when left out.")]
+    public double? Fridge { get; init; }
+
+    [Description("Size of a portion for the nutrition; mL or fl oz. 240 mL when left out.")]
+    public double? Portion { get; init; }
+
+    [Description("How the fat is taken off: ladle, jug or chill. As the recipe says when left out.")]
+    public string? Defat { get; init; }
+
+    [Description("Minutes from heat off to 60 C, strained; 30 when left out.")]
+    public double? Cooling { get; init; }
+
+    [Description("Cuts to try more of, or less of with a minus; answered as prediction.withMore.")]
+    public IReadOnlyList<BonesInput>? More { get; init; }
+
+    [Description("How it should set: trembling, soft-jelly, firm-jelly, very-firm, demi-glace or glace; answered as prediction.set.")]
+    [JsonPropertyName("set-target")]
+    public string? SetTarget { get; init; }
+
+    [Description("Cuts at hand to make it set, with their prices.")]
+    public IReadOnlyList<SetInput>? Set { get; init; }
+
+    [Description("Bloom of powder gelatin at hand, 50 to 300; 225 when left out.")]
+    [JsonPropertyName("powder-bloom")]
+    public double? PowderBloom { get; init; }
+
+    [Description("Its price per kg or lb.")]
+    [JsonPropertyName("powder-price")]
+    public double? PowderPrice { get; init; }
+
     [Description("Stable names of ingredients of the recipe to leave out.")]
     public IReadOnlyList<string>? Leave { get; init; }
 
@@ -150,5 +198,21 @@ public sealed record BonesInput
     public double? Kg { get; init; }
 
     [Description("Raw weight in pounds, in place of kg.")]
+    public double? Lb { get; init; }
+}
+
+/// <summary>A cut at hand.</summary>
+public sealed record SetInput
+{
+    [Description("Stable name of the ingredient, for instance chicken-feet.")]
+    public string? Cut { get; init; }
+
+    [Description("Price per kg or lb, in any money; cuts without a price are left out of the reckoning.")]
+    public double? Price { get; init; }
+
+    [Description("Most there is, in kilograms; any amount when left out.")]
+    public double? Kg { get; init; }
+
+    [Description("Most there is, in pounds, in place of kg.")]
     public double? Lb { get; init; }
 }

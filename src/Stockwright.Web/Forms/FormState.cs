@@ -8,6 +8,9 @@ namespace Stockwright.Web.Forms;
 /// <param name="Remarks">What is worth knowing beside a field though nothing is wrong with it; may be null.</param>
 public sealed record FormState(TypedForm Typed, IReadOnlyList<InputProblem> Problems, IReadOnlyList<InputProblem>? Remarks = null)
 {
+    /// <summary>Id of the form element when the fields stand outside it; null when they stand inside.</summary>
+    public string? FormId { get; init; }
+
     /// <summary>A form nobody has filled in.</summary>
     public static FormState Empty { get; } = new(TypedForm.Empty, []);
 

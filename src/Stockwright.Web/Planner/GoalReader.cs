@@ -50,7 +50,7 @@ internal static class GoalReader
 
     private static PlanGoal.UseBones? ReadBones(FieldReader reader, LarderTable larder)
     {
-        int rows = BonesRows.Count(reader.Form);
+        int rows = RowFields.Count(reader.Form, RowFields.Bones);
         if (rows == 0)
         {
             reader.Report(PlanFields.BonesField(0, "cut"), "Say which bones you have, and how much of each.");
@@ -71,7 +71,7 @@ internal static class GoalReader
         {
             string cutField = PlanFields.BonesField(row, "cut");
             string cut = reader.Form[cutField].Trim();
-            double? mass = ReadMass(reader, row);
+            double? mass = RowFields.ReadMass(reader, RowFields.Bones, row, 0.005, 2000, "How much of it do you have?");
             if (cut.Length == 0)
             {
                 reader.Report(cutField, "Say which bones these are.");
@@ -95,22 +95,4 @@ internal static class GoalReader
 
         return reader.Problems.Count > before ? null : new PlanGoal.UseBones([.. order.Select(cut => new BonesAtHand(cut, Mass.FromKilograms(kilograms[cut])))]);
     }
-
-    /// <summary>A row's mass; the field says its unit itself, whichever measures the rest of the form is in.</summary>
-    private static double? ReadMass(FieldReader reader, int row)
-    {
-        UnitSystem unitOfRow = reader.Form.Has(PlanFields.BonesMassField(row, reader.Units)) || !reader.Form.Has(PlanFields.BonesMassField(row, Other(reader.Units)))
-            ? reader.Units
-            : Other(reader.Units);
-        FieldReader single = new(reader.Form, unitOfRow);
-        double? mass = single.Number(PlanFields.BonesMassField(row, unitOfRow), "Weight", Measure.Mass, 0.005, 2000, "How much of it do you have?");
-        foreach (InputProblem problem in single.Problems)
-        {
-            reader.Report(PlanFields.BonesMassField(row, reader.Units), problem.Message);
-        }
-
-        return mass;
-    }
-
-    private static UnitSystem Other(UnitSystem units) => units == UnitSystem.Metric ? UnitSystem.UsCustomary : UnitSystem.Metric;
 }

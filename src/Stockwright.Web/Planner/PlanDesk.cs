@@ -30,12 +30,15 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Tim
         }
 
         PlanResult answer = planBatch(result.Request);
-        return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now);
+        return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now)
+        {
+            Outlook = answer.Plan is { } plan ? StockOutlook.Of(plan, result.Questions, result.Units) : null,
+        };
     }
 
     /// <summary>The planner names weights of bones in kilograms; the form of a reader of US measures has them in pounds.</summary>
     private static InputProblem AtTheField(InputProblem problem, UnitSystem units) =>
-        PlanFields.TryReadBonesName(problem.Field, out int row, out string? part) && part is "kg"
-            ? problem with { Field = PlanFields.BonesMassField(row, units) }
+        RowFields.TryRead(problem.Field, out RowName? name) && name is { Family: RowFields.Bones, Part: "kg" }
+            ? problem with { Field = PlanFields.BonesMassField(name.Row, units) }
             : problem;
 }

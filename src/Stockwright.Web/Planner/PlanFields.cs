@@ -1,12 +1,9 @@
 using System.Collections.Frozen;
-using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
-using System.Text.RegularExpressions;
 
 namespace Stockwright.Web.Planner;
 
 /// <summary>Names of the planner's fields, as they stand in links, forms and the HTTP interface.</summary>
-internal static partial class PlanFields
+internal static class PlanFields
 {
     public const int Version = 1;
 
@@ -49,13 +46,25 @@ internal static partial class PlanFields
     public const string Film = "film";
     public const string Leave = "leave-";
     public const string With = "with-";
-    public const string Bones = "bones";
+    public const string Bones = RowFields.Bones;
+    public const string KitchenFactor = "kitchen-factor";
+    public const string Ph = "ph";
+    public const string PieceSize = "piece-size";
+    public const string Container = "container";
+    public const string FridgeHours = "fridge-hours";
+    public const string Fridge = "fridge";
+    public const string Portion = "portion";
+    public const string Defat = "defat";
+    public const string Cooling = "cooling";
+    public const string SetTarget = "set-target";
+    public const string PowderBloom = "powder-bloom";
+    public const string PowderPrice = "powder-price";
 
     /// <summary>Chosen in place of a pot or hob of the kitchen.</summary>
     public const string Own = "own";
 
     /// <summary>More rows than any kitchen has cuts.</summary>
-    public const int MostBonesRows = 40;
+    public const int MostBonesRows = RowFields.Most;
 
     /// <summary>Fields typed in a unit that differs between the systems; bones rows name their unit themselves.</summary>
     public static readonly FrozenDictionary<string, Measure> Measured = new Dictionary<string, Measure>(StringComparer.Ordinal)
@@ -72,6 +81,11 @@ internal static partial class PlanFields
         [Tap] = Measure.Temperature,
         [Altitude] = Measure.Height,
         [Pressure] = Measure.AirPressure,
+        [PieceSize] = Measure.PotLength,
+        [Container] = Measure.PotLength,
+        [Fridge] = Measure.Temperature,
+        [Portion] = Measure.Portion,
+        [PowderPrice] = Measure.Price,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Fixed = new[]
@@ -79,30 +93,14 @@ internal static partial class PlanFields
         VersionField, Units, Recipe, Pot, PotShape, PotDiameter, PotBrimDiameter, PotHeight, PotVolume, PotMaterial, PotMass, PotKind,
         Lid, Gap, Hob, HobKind, HobPower, HobEfficiency, Goal, Litres, PortionCount, PortionSize, When, Date, Time, Simmer, Hours,
         Check, TopUp, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film,
+        KitchenFactor, Ph, PieceSize, Container, FridgeHours, Fridge, Portion, Defat, Cooling, SetTarget, PowderBloom, PowderPrice,
     }.ToFrozenSet(StringComparer.Ordinal);
 
     public static bool IsKnown(string name) =>
-        Fixed.Contains(name) || name.StartsWith(Leave, StringComparison.Ordinal) || name.StartsWith(With, StringComparison.Ordinal) || TryReadBonesName(name, out _, out _);
+        Fixed.Contains(name) || name.StartsWith(Leave, StringComparison.Ordinal) || name.StartsWith(With, StringComparison.Ordinal) || RowFields.TryRead(name, out _);
 
-    public static string BonesField(int row, string part) => string.Create(CultureInfo.InvariantCulture, $"bones-{row}-{part}");
+    public static string BonesField(int row, string part) => RowFields.Name(Bones, row, part);
 
     /// <summary>Field of a row's mass, named by its unit: <c>kg</c> or <c>lb</c>.</summary>
-    public static string BonesMassField(int row, UnitSystem units) => BonesField(row, Measure.Mass.In(units).Label);
-
-    public static bool TryReadBonesName(string name, out int row, [NotNullWhen(true)] out string? part)
-    {
-        row = 0;
-        part = null;
-        if (BonesName().Match(name) is not { Success: true } match)
-        {
-            return false;
-        }
-
-        row = int.Parse(match.Groups["row"].ValueSpan, CultureInfo.InvariantCulture);
-        part = match.Groups["part"].Value;
-        return true;
-    }
-
-    [GeneratedRegex(@"\Abones-(?<row>[0-9]{1,6})-(?<part>cut|kg|lb)\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex BonesName();
+    public static string BonesMassField(int row, UnitSystem units) => RowFields.MassName(Bones, row, units);
 }

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.WebUtilities;
 using Stockwright.Web.Forms;
+using Stockwright.Web.StrengthSums;
 
 namespace Stockwright.Web.Planner;
 
@@ -9,7 +10,7 @@ internal static class PlanLinks
     /// <summary>Page of a plan.</summary>
     public const string Page = "/plan";
 
-    /// <summary>The same page in other measures; numbers of a plan are converted, other pages only lose their say on measures.</summary>
+    /// <summary>The same page in other measures; numbers of a plan or a strength sum are converted, other pages only lose their say on measures.</summary>
     public static string InUnits(string address, UnitSystem standing, UnitSystem to)
     {
         int mark = address.IndexOf('?', StringComparison.Ordinal);
@@ -22,7 +23,8 @@ internal static class PlanLinks
         TypedForm form = TypedForm.From(QueryHelpers.ParseQuery(address[mark..]));
         bool isPlan = string.Equals(path, Page, StringComparison.OrdinalIgnoreCase)
             || path.StartsWith(Page + "/", StringComparison.OrdinalIgnoreCase);
-        string query = (isPlan ? PlanQuery.InUnits(form, standing, to) : form.With(PlanFields.Units, null)).ToQuery();
+        bool isStrength = string.Equals(path, StrengthLinks.Page, StringComparison.OrdinalIgnoreCase);
+        string query = (isStrength ? StrengthLinks.InUnits(form, standing, to) : isPlan ? PlanQuery.InUnits(form, standing, to) : form.With(PlanFields.Units, null)).ToQuery();
         return query.Length == 0 ? path : $"{path}?{query}";
     }
 }

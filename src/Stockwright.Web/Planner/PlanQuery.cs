@@ -25,7 +25,7 @@ public static class PlanQuery
     /// <param name="now">The present, for the default start.</param>
     public static PlanQueryResult Parse(TypedForm typed, PlanningBook book, UnitSystem units, DateTimeOffset now)
     {
-        TypedForm form = BonesRows.Renumber(typed);
+        TypedForm form = RowFields.Renumber(typed);
         List<string> ignored = LeftAside(typed);
         UnitSystem? said = form.Has(PlanFields.Units) ? ReaderUnits.Read(form[PlanFields.Units].Trim()) : units;
         FieldReader reader = new(form, said ?? units);
@@ -49,6 +49,8 @@ public static class PlanQuery
         TopUpRule? topUp = reader.Word(PlanFields.TopUp, "Topping up", PlanWords.TopUps);
         HashSet<string> leftOut = ReadTicks(reader, PlanFields.Leave, recipe, book);
         HashSet<string> withOptional = ReadTicks(reader, PlanFields.With, recipe, book);
+
+        PlanQuestions questions = QuestionReader.Read(reader, book.Larder);
 
         PlanRequest? request = null;
         if (reader.Problems.Count == 0 && recipe is not null && pot is not null && hob is not null && lid is { } position && goal is not null)
@@ -75,14 +77,16 @@ public static class PlanQuery
             };
         }
 
-        return new PlanQueryResult(request, reader.Problems, ignored, form, reader.Units);
+        return new PlanQueryResult(request, questions, reader.Problems, ignored, form, reader.Units);
     }
 
     /// <summary>Writes a request as a query string that reads back to the same request; what equals the default is left out.</summary>
     /// <param name="request">The request.</param>
     /// <param name="kitchen">Kitchen the link will be read in; its pots and hobs are named, others are spelled out.</param>
     /// <param name="units">Measures to write in.</param>
-    public static string ToQuery(PlanRequest request, KitchenSetup kitchen, UnitSystem units) => PlanWriter.Write(request, kitchen, units).ToQuery();
+    /// <param name="questions">What else is asked of the plan; null for nothing.</param>
+    public static string ToQuery(PlanRequest request, KitchenSetup kitchen, UnitSystem units, PlanQuestions? questions = null) =>
+        new TypedForm([.. PlanWriter.Write(request, kitchen, units).Entries, .. QuestionWriter.Write(questions ?? PlanQuestions.None, units)]).ToQuery();
 
     /// <summary>The same form in other measures. Numbers that cannot be read stay as typed.</summary>
     /// <param name="form">As typed.</param>

@@ -14,6 +14,11 @@ namespace Stockwright.Web.Planner;
 /// <param name="Now">The present.</param>
 public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyList<InputProblem> Problems, PlanningBook Book, DateTimeOffset Now)
 {
+    /// <summary>What the stock will be like; null when there is no plan.</summary>
+    public StockOutlook? Outlook { get; init; }
+
+    public PlanQuestions Questions => Typed.Questions;
+
     public UnitSystem Units => Typed.Units;
 
     public TypedForm Form => Typed.Form;
@@ -21,7 +26,10 @@ public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyL
     public FormState State => new(
         Form,
         Problems,
-        [.. (Plan?.Notices ?? []).Where(notice => notice.Field is not null).Select(notice => new InputProblem(notice.Field!, notice.Message))]);
+        [
+            .. (Plan?.Notices ?? []).Where(notice => notice.Field is not null).Select(notice => new InputProblem(notice.Field!, notice.Message)),
+            .. Outlook?.Remarks ?? [],
+        ]);
 
     /// <summary>The recipe asked for, also while something else is still wrong; null when it is unknown.</summary>
     public StockRecipe? Recipe => Typed.Request?.Recipe
@@ -31,10 +39,13 @@ public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyL
     public KitchenSetup Kitchen => Book.Kitchen;
 
     /// <summary>The whole plan spelled out as a query string, the day it starts included; as typed when there is none.</summary>
-    public string Query => Typed.Request is { } request ? PlanQuery.ToQuery(request, Kitchen, Units) : Form.ToQuery();
+    public string Query => Typed.Request is { } request ? PlanQuery.ToQuery(request, Kitchen, Units, Questions) : Form.ToQuery();
 
     /// <summary>Link to another plan.</summary>
-    public string LinkTo(PlanRequest request) => $"{PlanLinks.Page}?{PlanQuery.ToQuery(request, Kitchen, Units)}";
+    public string LinkTo(PlanRequest request) => LinkTo(request, Questions);
+
+    /// <summary>Link to another plan with other questions.</summary>
+    public string LinkTo(PlanRequest request, PlanQuestions questions) => $"{PlanLinks.Page}?{PlanQuery.ToQuery(request, Kitchen, Units, questions)}";
 
     /// <summary>Time of day at the kitchen: <c>17:45</c>, or <c>5:45 pm</c> for readers of US measures.</summary>
     public string Clock(DateTimeOffset moment) => Clock(TimeOnly.FromTimeSpan(TimeZoneInfo.ConvertTime(moment, Book.Zone).TimeOfDay));

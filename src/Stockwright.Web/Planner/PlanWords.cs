@@ -1,5 +1,6 @@
 using Stockwright.Kitchen;
 using Stockwright.Planning;
+using Stockwright.Predicting;
 using Stockwright.Simmering;
 
 namespace Stockwright.Web.Planner;
@@ -42,6 +43,11 @@ internal static class PlanWords
     ];
 
     public static readonly (string Word, WhenWay Value)[] Whens = [("start", WhenWay.Start), ("ready", WhenWay.Ready)];
+
+    public static readonly (string Word, DefatMethod Value)[] Defats = [("ladle", DefatMethod.Ladle), ("jug", DefatMethod.Jug), ("chill", DefatMethod.Chill)];
+
+    public static readonly (string Word, BodyClass Value)[] Bodies =
+        [.. Enum.GetValues<BodyClass>().Select(body => (BodyClasses.Name(body).Replace(' ', '-'), body))];
 
     public static string Of<T>((string Word, T Value)[] words, T value)
         where T : struct, Enum => words.First(pair => EqualityComparer<T>.Default.Equals(pair.Value, value)).Word;

@@ -66,10 +66,13 @@ internal sealed class PlanWriter
             {
                 converted.Add(KeyValuePair.Create(name, Turn(value, measure, from, to)));
             }
-            else if (PlanFields.TryReadBonesName(name, out int row, out string? part) && part is "kg" or "lb")
+            else if (RowFields.TryRead(name, out RowName? row) && row.IsMass)
             {
-                UnitSystem unitOfRow = string.Equals(part, "lb", StringComparison.Ordinal) ? UnitSystem.UsCustomary : UnitSystem.Metric;
-                converted.Add(KeyValuePair.Create(PlanFields.BonesMassField(row, to), Turn(value, Measure.Mass, unitOfRow, to)));
+                converted.Add(KeyValuePair.Create(RowFields.MassName(row.Family, row.Row, to), Turn(value, Measure.Mass, row.MassUnits, to)));
+            }
+            else if (row is not null && row.Part is "price")
+            {
+                converted.Add(KeyValuePair.Create(name, Turn(value, Measure.Price, from, to)));
             }
             else
             {
@@ -80,7 +83,8 @@ internal sealed class PlanWriter
         return new TypedForm(converted);
     }
 
-    private static string Turn(string value, Measure measure, UnitSystem from, UnitSystem to) =>
+    /// <summary>A typed number in the other measures; what cannot be read stays as typed.</summary>
+    internal static string Turn(string value, Measure measure, UnitSystem from, UnitSystem to) =>
         from != to && KitchenNumber.TryParse(value, out double typed, out _)
             ? KitchenNumber.Write(measure.In(to).FromSi(measure.In(from).ToSi(typed)), NeatTolerance)
             : value;

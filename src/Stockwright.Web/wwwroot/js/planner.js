@@ -29,7 +29,8 @@ document.addEventListener("formdata", event => {
   const form = event.target;
   if (form !== planner()) return;
   for (const [name, value] of [...event.formData.entries()]) {
-    const field = form.querySelector(`[name="${CSS.escape(name)}"]`);
+    // Some fields stand beside their answers, outside the form element.
+    const field = [...form.elements].find(each => each.name === name);
     if (value === "" || field?.dataset.usual === value) event.formData.delete(name);
   }
 });

@@ -1,0 +1,44 @@
+using Stockwright.Web.Forms;
+using Stockwright.Web.Planner;
+using Stockwright.Web.Shell;
+using UnitsNet;
+
+namespace Stockwright.Web.StrengthSums;
+
+/// <summary>Links to the strength page.</summary>
+internal static class StrengthLinks
+{
+    public const string Page = "/strength";
+
+    private const double NeatTolerance = 5e-3;
+
+    /// <summary>Reducing a stock of a strength, to a volume if one is given.</summary>
+    public static string Reduce(Volume volume, Ratio gelatin, UnitSystem units, Volume? to = null)
+    {
+        string Litres(Volume amount) => KitchenNumber.Write(Measure.Stock.In(units).FromSi(amount.CubicMeters), NeatTolerance);
+        TypedForm form = new(
+        [
+            KeyValuePair.Create(PlanFields.Units, ReaderUnits.Word(units)),
+            KeyValuePair.Create(StrengthFields.Way, StrengthFields.Reduce),
+            KeyValuePair.Create(StrengthFields.ReduceVolume, Litres(volume)),
+            KeyValuePair.Create(StrengthFields.ReduceTo, Litres(to ?? volume / 2)),
+            KeyValuePair.Create(StrengthFields.ReduceGelatin, KitchenNumber.Write(gelatin.Percent, NeatTolerance)),
+        ]);
+        return $"{Page}?{form.ToQuery()}";
+    }
+
+    /// <summary>The same page in other measures; what cannot be read stays as typed.</summary>
+    public static TypedForm InUnits(TypedForm form, UnitSystem standing, UnitSystem to)
+    {
+        UnitSystem from = ReaderUnits.Read(form[PlanFields.Units].Trim()) ?? standing;
+        return new TypedForm(
+        [
+            KeyValuePair.Create(PlanFields.Units, ReaderUnits.Word(to)),
+            .. form.Entries
+                .Where(entry => !string.Equals(entry.Key, PlanFields.Units, StringComparison.Ordinal))
+                .Select(entry => StrengthFields.Measured.TryGetValue(entry.Key, out Measure? measure)
+                    ? KeyValuePair.Create(entry.Key, PlanWriter.Turn(entry.Value, measure, from, to))
+                    : entry),
+        ]);
+    }
+}
