@@ -122,6 +122,9 @@ internal sealed class JsonRow
         return least <= target && target <= most ? (least, target, most) : throw Fail($"'{field}' must rise from least to most");
     }
 
+    /// <summary>Reads a list of numbers.</summary>
+    internal IReadOnlyList<double> Numbers(string field) => [.. TakeArray(field).EnumerateArray().Select(item => NumberFrom(field, item))];
+
     internal TEnum Choice<TEnum>(string field, TEnum? whenMissing = null)
         where TEnum : struct, Enum
     {

@@ -39,7 +39,7 @@ public static class CoolingLimitFile
             ChillingStartsWithin = row.OptionalNumber("startWithinMinutes") is { } minutes ? TimeSpan.FromMinutes(minutes) : null,
             Stages = row.Rows("stages", "stage", ReadStage),
             Total = Hours(row, "totalHours"),
-            ThenStoreAt = OptionalPrinted(row, "thenStore")?.Value,
+            ThenStoreAt = row.OptionalPrinted("thenStore")?.Value,
             Notes = row.Texts("notes"),
             Correction = row.Inner("correction", ReadCorrection) ?? throw row.Missing("correction"),
             Provenance = row.Choice<Provenance>("grade"),
@@ -60,25 +60,17 @@ public static class CoolingLimitFile
 
     private static LimitStage ReadStage(JsonRow row)
     {
-        LimitStage stage = new(Printed(row, "from"), Printed(row, "to"), Hours(row, "hours"), row.Choice<StageClock>("counted"));
+        LimitStage stage = new(row.Printed("from"), row.Printed("to"), Hours(row, "hours"), row.Choice<StageClock>("counted"));
         return stage.To.Value < stage.From.Value ? stage : throw row.Fail("a stage must end colder than it starts");
     }
 
     private static CorrectionRule ReadCorrection(JsonRow row) => new(
-        OptionalPrinted(row, "reheatTo"),
+        row.OptionalPrinted("reheatTo"),
         TimeSpan.FromSeconds(row.OptionalNumber("holdSeconds") ?? 0),
         TimeSpan.FromHours(row.OptionalNumber("withinHours") ?? 0),
         row.Text("text"),
         row.Text("clause"),
         row.Choice<Provenance>("grade"));
-
-    private static PrintedTemperature Printed(JsonRow row, string field) => OptionalPrinted(row, field) ?? throw row.Missing(field + "C");
-
-    private static PrintedTemperature? OptionalPrinted(JsonRow row, string field)
-    {
-        PrintedTemperature printed = new(row.OptionalNumber(field + "C"), row.OptionalNumber(field + "F"));
-        return printed is { Celsius: null, Fahrenheit: null } ? null : printed;
-    }
 
     private static TimeSpan Hours(JsonRow row, string field) =>
         row.Number(field) is > 0 and <= 48 and double hours ? TimeSpan.FromHours(hours) : throw row.Fail($"'{field}' must lie between 0 and 48 hours");

@@ -1,0 +1,60 @@
+using Stockwright.Cooling.Limits;
+using UnitsNet;
+
+namespace Stockwright.Cooling;
+
+/// <summary>Finds ways of cooling that meet a limit with what a kitchen owns.</summary>
+public static class CoolingAdvisor
+{
+    /// <summary>Tries every way the kit allows and ranks them by certainty, then by handwork, then by time.</summary>
+    public static CoolingAdvice Advise(CoolingCase stock, CoolingKit kit, CoolingLimit limit)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        ArgumentNullException.ThrowIfNull(kit);
+        ArgumentNullException.ThrowIfNull(limit);
+        IReadOnlyList<MethodCandidate> candidates = MethodCandidates.List(stock, kit, limit);
+        IReadOnlyList<CoolingProblem> problems = CoolingChecks.Problems(stock, candidates[0].Method);
+        if (problems.Count > 0)
+        {
+            return new CoolingAdvice(null, [], problems);
+        }
+
+        IReadOnlyList<CoolingResult> results = CoolingForecaster.Compare(stock, [.. candidates.Select(candidate => candidate.Method)]);
+        List<RankedMethod> ranked = [];
+        TimeSpan? baseline = null;
+        for (int i = 0; i < candidates.Count; i++)
+        {
+            // A candidate that does not fit this kitchen (a pan too small, a fridge too warm) is no way to cool.
+            if (results[i].Forecast is not { } forecast)
+            {
+                continue;
+            }
+
+            BandVerdict verdict = CoolingJudge.JudgeBand(forecast.Fast.Curve, forecast.Central.Curve, forecast.Slow.Curve, limit);
+            TimeSpan? first = verdict.Central.Stages[0].ReachedAt;
+            baseline = i == 0 ? first : baseline;
+            ranked.Add(new RankedMethod(forecast, verdict, candidates[i].HandMinutes, Ice(candidates[i].Method), Vessels(stock, candidates[i].Method), baseline - first));
+        }
+
+        RankedMethod? leftAsItIs = ranked.Count > 0 ? ranked[0] : null;
+        return new CoolingAdvice(
+            leftAsItIs,
+            [.. ranked.OrderBy(Certainty).ThenBy(method => method.HandMinutes).ThenBy(method => method.Verdict.Central.FinishedAt ?? TimeSpan.MaxValue)],
+            []);
+    }
+
+    private static int Certainty(RankedMethod method) => method.Verdict.Outcome switch
+    {
+        CoolingOutcome.Meets => 0,
+        CoolingOutcome.MayFail => method.Verdict.Central.Outcome == CoolingOutcome.Meets ? 1 : 2,
+        _ => 3,
+    };
+
+    private static Mass Ice(CoolingMethod method) => method.Steps.Aggregate(
+        Mass.Zero, (sum, step) => sum + step.IceAdded + (step.Place is CoolingPlace.IceBath bath ? bath.Ice : Mass.Zero));
+
+    private static (PourInto Pour, Length Depth)? Vessels(CoolingCase stock, CoolingMethod method) =>
+        method.Steps.Select(step => step.Pour).LastOrDefault(pour => pour is not null) is { } last
+            ? (last, Length.FromMeters(stock.Volume.CubicMeters / last.Count / last.Vessel.FloorSquareMetres))
+            : null;
+}

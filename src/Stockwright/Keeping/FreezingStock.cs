@@ -1,0 +1,73 @@
+using Stockwright.Numerics;
+
+namespace Stockwright.Keeping;
+
+/// <summary>
+/// A dilute solution that freezes over a range: ice forms below the freezing point in the share 1 - Tf/T of its water
+/// (equations C.50 to C.52 in docs/equations-cooling.md). Enthalpy is counted from the freezing point, unfrozen.
+/// </summary>
+internal readonly struct FreezingStock : IConductionMaterial
+{
+    internal const double LatentHeat = 333600;
+
+    private readonly double density;
+    private readonly double unfrozenHeat;
+    private readonly double frozenHeat;
+    private readonly double unfrozenConductivity;
+    private readonly double frozenConductivity;
+    private readonly double freezing;
+    private readonly double latent;
+
+    internal FreezingStock(
+        double freezingCelsius = -0.5,
+        double water = 0.97,
+        double density = 1000,
+        double unfrozenHeat = 4100,
+        double frozenHeat = 2060,
+        double unfrozenConductivity = 0.57,
+        double frozenConductivity = 2.1)
+    {
+        freezing = freezingCelsius;
+        latent = water * LatentHeat;
+        this.density = density;
+        this.unfrozenHeat = unfrozenHeat;
+        this.frozenHeat = frozenHeat;
+        this.unfrozenConductivity = unfrozenConductivity;
+        this.frozenConductivity = frozenConductivity;
+    }
+
+    public bool IsLinear => false;
+
+    public double Celsius(double joulesPerCubicMetre)
+    {
+        double h = joulesPerCubicMetre / density;
+        if (h >= 0)
+        {
+            return freezing + (h / unfrozenHeat);
+        }
+
+        // The negative root of cf T^2 - (cf Tf + L + h) T + L Tf = 0, in the form that does not cancel.
+        double b = (frozenHeat * freezing) + latent + h;
+        double root = Math.Sqrt((b * b) - (4 * frozenHeat * latent * freezing));
+        return b > 0 ? 2 * latent * freezing / (b + root) : (b - root) / (2 * frozenHeat);
+    }
+
+    public double JoulesPerCubicMetre(double celsius) => celsius >= freezing
+        ? density * unfrozenHeat * (celsius - freezing)
+        : density * ((frozenHeat * (celsius - freezing)) - (latent * (1 - (freezing / celsius))));
+
+    public double KelvinsPerJoulePerCubicMetre(double joulesPerCubicMetre)
+    {
+        if (joulesPerCubicMetre >= 0)
+        {
+            return 1 / (density * unfrozenHeat);
+        }
+
+        double celsius = Celsius(joulesPerCubicMetre);
+        return 1 / (density * (frozenHeat - (latent * freezing / (celsius * celsius))));
+    }
+
+    public double ConductivityWattsPerMetreKelvin(double celsius) => celsius >= freezing
+        ? unfrozenConductivity
+        : unfrozenConductivity + ((frozenConductivity - unfrozenConductivity) * (1 - (freezing / celsius)));
+}

@@ -1,0 +1,149 @@
+using Stockwright.Evidence;
+using Stockwright.Numerics;
+using Stockwright.Physics;
+using UnitsNet;
+
+namespace Stockwright.Keeping;
+
+/// <summary>A portion to freeze or thaw: a round tub or jar, or a bag lying flat.</summary>
+/// <param name="Diameter">Diameter; null for a flat bag, cold on both faces and wide against its thickness.</param>
+/// <param name="Height">Height of what is in it, or thickness of the bag.</param>
+public sealed record FrozenPortion(Length? Diameter, Length Height);
+
+/// <summary>How long it takes.</summary>
+/// <param name="Time">By the enthalpy method; the band is the film's 20 %.</param>
+/// <param name="Plank">Plank's time: the freezing itself only. Null when thawing.</param>
+/// <param name="Formula">Pham's time for freezing; for a flat bag thawing, the published thawing formula. Null otherwise.</param>
+public sealed record FreezingEstimate(Band<TimeSpan> Time, TimeSpan? Plank, TimeSpan? Formula);
+
+/// <summary>Freezing and thawing of a portion of stock by finite volumes in enthalpy (equations C.12 to C.14 and C.50 to C.52 in docs/equations-cooling.md).</summary>
+public static class FreezingTime
+{
+    /// <summary>Film in a still freezer or fridge, W/m2K (6 to 10).</summary>
+    public static readonly HeatTransferCoefficient StillAir = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(8);
+
+    private const int SlabCells = 40;
+    private const int Rings = 12;
+    private const int Layers = 12;
+    private const double StepsPerPlankTime = 400;
+    private const double FilmSpread = 1.2632;
+    private static readonly TimeSpan Longest = TimeSpan.FromDays(60);
+
+    /// <summary>Time until the centre is frozen down to a temperature.</summary>
+    /// <param name="portion">1 to 60 cm across.</param>
+    /// <param name="start">0 to 100 °C.</param>
+    /// <param name="freezer">Colder than <paramref name="centre"/>.</param>
+    /// <param name="centre">Below -0.5 °C.</param>
+    /// <param name="film">1 to 2000 W/m2K; null for still air.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
+    public static FreezingEstimate Freeze(FrozenPortion portion, Temperature start, Temperature freezer, Temperature centre, HeatTransferCoefficient? film = null)
+    {
+        (double h, FreezingFood food) = Checked(portion, film);
+        PhysicsRange.Within(start.DegreesCelsius, 0, 100, "°C", "The starting temperature", nameof(start));
+        double freezing = food.FreezingPoint.DegreesCelsius;
+        if (!(centre.DegreesCelsius < freezing && freezer < centre && freezer.DegreesCelsius >= -80))
+        {
+            throw new ArgumentOutOfRangeException(nameof(freezer), freezer, "The freezer must be colder than the centre is to get, and the centre below -0.5 °C.");
+        }
+
+        double half = Shorter(portion) / 2;
+        HeatTransferCoefficient used = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h);
+        TimeSpan plankSlab = FreezingFormulas.Plank(food, FreezingShape.Slab, Length.FromMeters(2 * half), used, freezer);
+        double biot = h * half / food.FrozenConductivity.WattsPerMeterKelvin;
+        double factor = portion.Diameter is { } diameter ? ShapeFactor(diameter.Meters, portion.Height.Meters, biot) : 1;
+        return new FreezingEstimate(
+            Band(portion, h, plankSlab, start.DegreesCelsius, freezer.DegreesCelsius, centre.DegreesCelsius),
+            plankSlab / factor,
+            FreezingFormulas.Pham(food, factor, Length.FromMeters(half), used, freezer, start, centre));
+    }
+
+    /// <summary>Time until the centre reaches a temperature, lying in air or water.</summary>
+    /// <param name="portion">1 to 60 cm across.</param>
+    /// <param name="start">Frozen, -60 to -1 °C.</param>
+    /// <param name="around">Temperature of air or water, warmer than <paramref name="centre"/>, at most 60 °C.</param>
+    /// <param name="centre">Above -0.5 °C; 0 °C for thawed.</param>
+    /// <param name="film">1 to 2000 W/m2K; null for still air.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
+    public static FreezingEstimate Thaw(FrozenPortion portion, Temperature start, Temperature around, Temperature centre, HeatTransferCoefficient? film = null)
+    {
+        (double h, FreezingFood food) = Checked(portion, film);
+        PhysicsRange.Within(start.DegreesCelsius, -60, -1, "°C", "The starting temperature", nameof(start));
+        if (!(centre.DegreesCelsius > food.FreezingPoint.DegreesCelsius && around > centre && around.DegreesCelsius <= 60))
+        {
+            throw new ArgumentOutOfRangeException(nameof(around), around, "To thaw it must lie in something warmer than it is to get, at most 60 °C.");
+        }
+
+        HeatTransferCoefficient used = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h);
+        TimeSpan slab = FreezingFormulas.ThawSlab(
+            food, Length.FromMeters(Shorter(portion)), used, around, start, ThermalConductivity.FromWattsPerMeterKelvin(0.57));
+        return new FreezingEstimate(
+            Band(portion, h, slab, start.DegreesCelsius, around.DegreesCelsius, centre.DegreesCelsius),
+            null,
+            portion.Diameter is null ? slab : null);
+    }
+
+    /// <summary>Seconds until the innermost cell passes a temperature; the grid is given, for checks against finer ones.</summary>
+    internal static double Seconds(ConductionGrid grid, FreezingStock material, double film, bool allFaces, double start, double around, double centre, double step)
+    {
+        ConductionBoundary face = ConductionBoundary.Convective(film, around);
+        ConductionField<FreezingStock> field = new(grid, material, start) { Side = face };
+        if (allFaces)
+        {
+            field.Bottom = face;
+            field.Top = face;
+        }
+
+        int layer = grid.Layers / 2;
+        bool falls = start > centre;
+        double seconds = 0;
+        double before = start;
+        while (seconds < Longest.TotalSeconds)
+        {
+            field.Step(step);
+            seconds += step;
+            double now = field.CelsiusAt(0, layer);
+            if (falls ? now <= centre : now >= centre)
+            {
+                return seconds - (step * (centre - now) / (before - now));
+            }
+
+            before = now;
+        }
+
+        throw new NumericalFailureException("That portion takes more than 60 days; it lies in something hardly colder or warmer than itself.");
+    }
+
+    private static Band<TimeSpan> Band(FrozenPortion portion, double film, TimeSpan scale, double start, double around, double centre)
+    {
+        TimeSpan[] times = new TimeSpan[3];
+        double[] films = [film * FilmSpread, film, film / FilmSpread];
+        Parallel.For(0, 3, i =>
+        {
+            ConductionGrid grid = portion.Diameter is { } diameter
+                ? ConductionGrid.Cylinder(diameter.Meters / 2, portion.Height.Meters, Rings, Layers)
+                : ConductionGrid.HalfSlab(portion.Height.Meters / 2, SlabCells);
+            double step = Math.Max(1, scale.TotalSeconds / StepsPerPlankTime);
+            times[i] = TimeSpan.FromSeconds(Seconds(grid, new FreezingStock(), films[i], portion.Diameter is not null, start, around, centre, step));
+        });
+        return new Band<TimeSpan>(times[0], times[1], times[2]);
+    }
+
+    private static double Shorter(FrozenPortion portion) => Math.Min(portion.Height.Meters, portion.Diameter?.Meters ?? double.PositiveInfinity);
+
+    /// <summary>Squat: a slab with cold edges. Tall: a cylinder with cold ends, so twice a slab and a little more.</summary>
+    private static double ShapeFactor(double diameter, double height, double biot) => diameter >= height
+        ? FreezingFormulas.FiniteCylinderFactor(diameter / height, biot)
+        : Math.Min(3, 2 + ((FreezingFormulas.FiniteCylinderFactor(height / diameter, biot) - 1) / 2));
+
+    private static (double Film, FreezingFood Food) Checked(FrozenPortion portion, HeatTransferCoefficient? film)
+    {
+        ArgumentNullException.ThrowIfNull(portion);
+        PhysicsRange.Within(portion.Height.Centimeters, 0.5, 60, "cm", "The height of a portion", nameof(portion));
+        if (portion.Diameter is { } diameter)
+        {
+            PhysicsRange.Within(diameter.Centimeters, 1, 60, "cm", "The diameter of a portion", nameof(portion));
+        }
+
+        return (PhysicsRange.Within((film ?? StillAir).WattsPerSquareMeterKelvin, 1, 2000, "W/m2K", "The film", nameof(film)), FreezingFood.Stock);
+    }
+}
