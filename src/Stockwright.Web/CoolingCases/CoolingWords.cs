@@ -88,9 +88,14 @@ internal static class CoolingWords
             ? $"{Plain(printed.Fahrenheit!.Value)}\u00A0°F"
             : $"{Plain(printed.Celsius!.Value)}\u00A0°C";
 
-    /// <summary>A stage: "57 °C to 21 °C within 2 h".</summary>
-    public static string Stage(LimitStage stage, UnitSystem units) =>
-        $"from {Degrees(stage.From, units)} to {Degrees(stage.To, units)} {(stage.Clock == StageClock.FromStage ? "within a further " : "within ")}{KitchenFormat.Text(stage.Within)}";
+    /// <summary>A stage: "from 57 °C to 21 °C within 2 h", "on to 5 °C within 6 h in all".</summary>
+    public static string Stage(LimitStage stage, UnitSystem units, bool isFirst) => isFirst
+        ? $"from {Degrees(stage.From, units)} to {Degrees(stage.To, units)} within {KitchenFormat.Text(stage.Within)}"
+        : $"on to {Degrees(stage.To, units)} within {(stage.Clock == StageClock.FromStage ? "a further " : "")}{KitchenFormat.Text(stage.Within)}{(stage.Clock == StageClock.FromStage ? "" : " in all")}";
+
+    /// <summary>All stages of a limit in one line.</summary>
+    public static string Stages(CoolingLimit limit, UnitSystem units) =>
+        string.Join(", ", limit.Stages.Select((stage, index) => Stage(stage, units, isFirst: index == 0)));
 
     public static string Standing(CoolingLimit limit) => limit.Standing switch
     {

@@ -19,14 +19,22 @@ internal static class CoolingWriter
     public static string LinkTo(CoolingView view, CoolingMethod method) => $"{Page}?{With(view.Typed, method, view.Units).ToQuery()}";
 
     /// <summary>A plan's yield in its pot, put in the fridge with the lid on.</summary>
-    public static string LinkTo(Volume volume, Temperature start, string pot, UnitSystem units)
+    public static string LinkTo(Volume volume, Temperature start, string pot, UnitSystem units, Pot own)
     {
+        ArgumentNullException.ThrowIfNull(own);
         TypedForm form = new(
         [
             KeyValuePair.Create(PlanFields.Units, ReaderUnits.Word(units)),
             KeyValuePair.Create(CoolingFields.Litres, Write(CoolingFields.Litres, volume.CubicMeters, units)),
             KeyValuePair.Create(CoolingFields.Start, Write(CoolingFields.Start, start.Kelvins, units)),
             KeyValuePair.Create(CoolingFields.Vessel, pot),
+            .. string.Equals(pot, CoolingReader.OwnPot, StringComparison.Ordinal)
+                ? new[]
+                {
+                    KeyValuePair.Create(CoolingFields.PotDiameter, Write(CoolingFields.PotDiameter, own.BrimDiameter.Meters, units)),
+                    KeyValuePair.Create(CoolingFields.PotHeight, Write(CoolingFields.PotHeight, own.InnerHeight.Meters, units)),
+                }
+                : [],
         ]);
         return $"{Page}?{form.ToQuery()}";
     }

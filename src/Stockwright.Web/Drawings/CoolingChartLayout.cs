@@ -163,7 +163,7 @@ internal sealed class CoolingChartLayout
             corners.Add(new LimitCorner(
                 corner,
                 toTheLeft ? corner.X - 7 : corner.X + 7,
-                corner.Y - 8,
+                corner.Y + (stage.Number == verdict.Stages.Count ? -8 : 17),
                 toTheLeft ? "end" : "start",
                 $"{CoolingWords.Short(stage.Stage.To, _units)} by {Measures.KitchenFormat.Text(stage.DueAt.Value)}"));
         }
