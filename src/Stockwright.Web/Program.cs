@@ -71,6 +71,7 @@ app.MapStaticAssets();
 app.MapOpenApi();
 app.MapUnitsSwitch();
 app.MapPlansApi();
+app.MapCoolingApi();
 app.MapHomeLimit();
 app.MapMethods("/", [HttpMethods.Get, HttpMethods.Head], () => Results.LocalRedirect("/plan")).ExcludeFromDescription();
 app.MapRazorComponents<App>();
