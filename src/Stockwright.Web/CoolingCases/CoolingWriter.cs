@@ -46,15 +46,7 @@ internal static class CoolingWriter
         TypedForm kept = form.Has(CoolingFields.Readings) && !form.Has(CoolingFields.Scale)
             ? form.With(CoolingFields.Scale, from == UnitSystem.UsCustomary ? MeasuredReader.FahrenheitWord : MeasuredReader.CelsiusWord)
             : form;
-        return new TypedForm(
-        [
-            KeyValuePair.Create(PlanFields.Units, ReaderUnits.Word(to)),
-            .. kept.Entries
-                .Where(entry => !string.Equals(entry.Key, PlanFields.Units, StringComparison.Ordinal))
-                .Select(entry => CoolingFields.MeasureOf(entry.Key) is { } measure
-                    ? KeyValuePair.Create(entry.Key, PlanWriter.Turn(entry.Value, measure, from, to))
-                    : entry),
-        ]);
+        return FormUnits.Turn(kept, CoolingFields.MeasureOf, standing, to);
     }
 
     /// <summary>A form with its steps replaced by those of a method.</summary>

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.WebUtilities;
 using Stockwright.Web.CoolingCases;
 using Stockwright.Web.Forms;
+using Stockwright.Web.KeepingTimes;
 using Stockwright.Web.StrengthSums;
 
 namespace Stockwright.Web.Planner;
@@ -26,7 +27,8 @@ internal static class PlanLinks
             || path.StartsWith(Page + "/", StringComparison.OrdinalIgnoreCase);
         bool isStrength = string.Equals(path, StrengthLinks.Page, StringComparison.OrdinalIgnoreCase);
         bool isCooling = string.Equals(path, CoolingWriter.Page, StringComparison.OrdinalIgnoreCase);
-        string query = (isCooling ? CoolingWriter.InUnits(form, standing, to) : isStrength ? StrengthLinks.InUnits(form, standing, to) : isPlan ? PlanQuery.InUnits(form, standing, to) : form.With(PlanFields.Units, null)).ToQuery();
+        bool isKeeping = string.Equals(path, KeepingDesk.Page, StringComparison.OrdinalIgnoreCase);
+        string query = (isCooling ? CoolingWriter.InUnits(form, standing, to) : isKeeping ? FormUnits.Turn(form, KeepingFields.MeasureOf, standing, to) : isStrength ? StrengthLinks.InUnits(form, standing, to) : isPlan ? PlanQuery.InUnits(form, standing, to) : form.With(PlanFields.Units, null)).ToQuery();
         return query.Length == 0 ? path : $"{path}?{query}";
     }
 }
