@@ -116,6 +116,11 @@ internal static class CoolingChecks
                 Within(problems, field + "-leak", store.LeakWattsPerKelvin, 0, 1000, $"The leak of the {store.Name}", "W/K");
                 Within(problems, field + "-heat-capacity", store.HeatCapacity.JoulesPerKelvin, 1000, 1e8, $"The heat capacity of the {store.Name}", "J/K");
                 Within(problems, field + "-speed", store.AirSpeed.MetersPerSecond, 0, 15, "The speed of the air", "m/s");
+                if (store.LeakWattsPerKelvin * (stock.Site.Room.DegreesCelsius - store.Air.DegreesCelsius) > (double)store.Capacity.Watts)
+                {
+                    problems.Add(new(field + "-watts", $"The {store.Name} is too weak to hold its own temperature in this room, even empty."));
+                }
+
                 if (store.Air >= stock.Start)
                 {
                     problems.Add(new(field + "-air", $"The {store.Name} is no colder than the stock, so it cannot cool it."));

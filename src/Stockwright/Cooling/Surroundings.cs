@@ -102,7 +102,7 @@ internal sealed class StoreSurroundings : Surroundings
         leak = store.LeakWattsPerKelvin;
         capacity = store.HeatCapacity.JoulesPerKelvin;
 
-        // A machine that cannot hold its temperature empty would not be in use.
+        // At the weak edge of the band it still holds its temperature empty: it does so in this kitchen.
         machineWatts = Math.Max((double)store.Capacity.Watts * machineFactor, leak * (roomCelsius - holds) * 1.05);
         gain = machineWatts / 2;
     }

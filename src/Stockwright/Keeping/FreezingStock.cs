@@ -19,13 +19,13 @@ internal readonly struct FreezingStock : IConductionMaterial
     private readonly double latent;
 
     internal FreezingStock(
-        double freezingCelsius = -0.5,
-        double water = 0.97,
-        double density = 1000,
-        double unfrozenHeat = 4100,
-        double frozenHeat = 2060,
-        double unfrozenConductivity = 0.57,
-        double frozenConductivity = 2.1)
+        double freezingCelsius,
+        double water,
+        double density,
+        double unfrozenHeat,
+        double frozenHeat,
+        double unfrozenConductivity,
+        double frozenConductivity)
     {
         freezing = freezingCelsius;
         latent = water * LatentHeat;
@@ -35,6 +35,9 @@ internal readonly struct FreezingStock : IConductionMaterial
         this.unfrozenConductivity = unfrozenConductivity;
         this.frozenConductivity = frozenConductivity;
     }
+
+    /// <summary>Stock of 97 % water, freezing from -0.5 °C.</summary>
+    internal static FreezingStock Stock { get; } = new(-0.5, 0.97, 1000, 4100, 2060, 0.57, 2.1);
 
     public bool IsLinear => false;
 

@@ -123,7 +123,7 @@ public static class FreezingTime
                 ? ConductionGrid.Cylinder(diameter.Meters / 2, portion.Height.Meters, Rings, Layers)
                 : ConductionGrid.HalfSlab(portion.Height.Meters / 2, SlabCells);
             double step = Math.Max(1, scale.TotalSeconds / StepsPerPlankTime);
-            times[i] = TimeSpan.FromSeconds(Seconds(grid, new FreezingStock(), films[i], portion.Diameter is not null, start, around, centre, step));
+            times[i] = TimeSpan.FromSeconds(Seconds(grid, FreezingStock.Stock, films[i], portion.Diameter is not null, start, around, centre, step));
         });
         return new Band<TimeSpan>(times[0], times[1], times[2]);
     }

@@ -13,8 +13,6 @@ internal sealed class ConductionField<TMaterial>
     /// <summary>1 - 1/sqrt(2).</summary>
     private const double Gamma = 0.29289321881345254;
 
-    private const int MostNewtonPasses = 12;
-
     private readonly ConductionGrid grid;
     private readonly TMaterial material;
     private readonly double[] enthalpy;
@@ -31,7 +29,7 @@ internal sealed class ConductionField<TMaterial>
         celsius = new double[grid.Cells];
         Array.Fill(enthalpy, material.JoulesPerCubicMetre(startCelsius));
         Array.Fill(celsius, startCelsius);
-        line = new LineSolver<TMaterial>(Math.Max(grid.Rings, grid.Layers), material, Gamma, MostNewtonPasses);
+        line = new LineSolver<TMaterial>(Math.Max(grid.Rings, grid.Layers), material, Gamma);
     }
 
     /// <summary>The face of the outermost ring.</summary>

@@ -8,12 +8,14 @@ namespace Stockwright.Numerics;
 internal sealed class LineSolver<TMaterial>
     where TMaterial : struct, IConductionMaterial
 {
-    /// <summary>Newton stops at a change of 1 J/m3, less than a millionth of a kelvin.</summary>
-    private const double LeastChange = 1;
+    /// <summary>Newton's method settles in two or three passes even where a cell freezes through.</summary>
+    private const int MostPasses = 50;
+
+    /// <summary>J/m3: some hundred-thousandths of a kelvin.</summary>
+    private const double LeastChange = 100;
 
     private readonly TMaterial material;
     private readonly double gamma;
-    private readonly int mostPasses;
     private readonly double[] start;
     private readonly double[] enthalpy;
     private readonly double[] celsius;
@@ -21,7 +23,6 @@ internal sealed class LineSolver<TMaterial>
     private readonly double[] halfResistance;
     private readonly double[] outerArea;
     private readonly double[] conductance;
-    private readonly double[] firstFlux;
     private readonly double[] flux;
     private readonly double[] slope;
     private readonly double[] upper;
@@ -35,11 +36,10 @@ internal sealed class LineSolver<TMaterial>
     private double firstOut;
     private double lastOut;
 
-    internal LineSolver(int most, TMaterial material, double gamma, int mostPasses)
+    internal LineSolver(int most, TMaterial material, double gamma)
     {
         this.material = material;
         this.gamma = gamma;
-        this.mostPasses = mostPasses;
         start = new double[most];
         enthalpy = new double[most];
         celsius = new double[most];
@@ -47,7 +47,6 @@ internal sealed class LineSolver<TMaterial>
         halfResistance = new double[most];
         outerArea = new double[most];
         conductance = new double[most];
-        firstFlux = new double[most];
         flux = new double[most];
         slope = new double[most];
         upper = new double[most];
@@ -110,8 +109,7 @@ internal sealed class LineSolver<TMaterial>
         double weight = (1 - gamma) * seconds;
         for (int k = 0; k < count; k++)
         {
-            firstFlux[k] = flux[k];
-            start[k] += weight * firstFlux[k] / volume[k];
+            start[k] += weight * flux[k] / volume[k];
         }
 
         Stage(stage);
@@ -121,6 +119,15 @@ internal sealed class LineSolver<TMaterial>
         {
             // From the flows themselves and not from the elimination, so that what leaves a cell is what its neighbour gets.
             enthalpy[k] = start[k] + (stage * flux[k] / volume[k]);
+        }
+
+        SettleTemperatures();
+    }
+
+    private void SettleTemperatures()
+    {
+        for (int k = 0; k < count; k++)
+        {
             celsius[k] = material.Celsius(enthalpy[k]);
         }
     }
@@ -139,25 +146,23 @@ internal sealed class LineSolver<TMaterial>
     /// <summary>Solves V (H - start) = stage times the flow at H; leaves H, T and the flows at the solution.</summary>
     private void Stage(double stage)
     {
-        for (int pass = 0; pass < mostPasses; pass++)
+        Flows();
+        for (int pass = 0; pass < MostPasses; pass++)
         {
             double largest = NewtonPass(stage);
-            for (int k = 0; k < count; k++)
-            {
-                celsius[k] = material.Celsius(enthalpy[k]);
-            }
-
+            SettleTemperatures();
             Flows();
             if (material.IsLinear || largest < LeastChange)
             {
                 return;
             }
         }
+
+        throw new NumericalFailureException("The heat in a line of cells did not settle; the step was too long for the material.");
     }
 
     private double NewtonPass(double stage)
     {
-        Flows();
         for (int k = 0; k < count; k++)
         {
             slope[k] = material.KelvinsPerJoulePerCubicMetre(enthalpy[k]);

@@ -161,35 +161,41 @@ public static class ReadingParser
     /// <summary>Keeps the most rows whose times rise, so that one wrong time costs one row.</summary>
     private static List<Reading> InOrder(List<(int Line, string Text, double Seconds, double Degrees, ReadingScale Scale)> rows, List<RejectedRow> rejected)
     {
-        int[] before = new int[rows.Count];
-        List<int> ends = [];
-        for (int i = 0; i < rows.Count; i++)
+        // Longest rising run that starts at each row, from the last row back; of equal choices the earlier row is kept.
+        int[] longest = new int[rows.Count];
+        List<double> starts = [];
+        for (int i = rows.Count - 1; i >= 0; i--)
         {
             int low = 0;
-            int high = ends.Count;
+            int high = starts.Count;
             while (low < high)
             {
                 int middle = (low + high) / 2;
-                (low, high) = rows[ends[middle]].Seconds < rows[i].Seconds ? (middle + 1, high) : (low, middle);
+                (low, high) = starts[middle] > rows[i].Seconds ? (middle + 1, high) : (low, middle);
             }
 
-            before[i] = low > 0 ? ends[low - 1] : -1;
-
-            // Of two rows at one time the first is kept.
-            if (low == ends.Count)
+            longest[i] = low + 1;
+            if (low == starts.Count)
             {
-                ends.Add(i);
+                starts.Add(rows[i].Seconds);
             }
-            else if (rows[i].Seconds < rows[ends[low]].Seconds)
+            else
             {
-                ends[low] = i;
+                starts[low] = rows[i].Seconds;
             }
         }
 
         HashSet<int> keep = [];
-        for (int i = ends.Count > 0 ? ends[^1] : -1; i >= 0; i = before[i])
+        int wanted = starts.Count;
+        double last = double.NegativeInfinity;
+        for (int i = 0; i < rows.Count && wanted > 0; i++)
         {
-            keep.Add(i);
+            if (longest[i] == wanted && rows[i].Seconds > last)
+            {
+                keep.Add(i);
+                last = rows[i].Seconds;
+                wanted--;
+            }
         }
 
         double zero = keep.Count > 0 ? rows[keep.Min()].Seconds : 0;
