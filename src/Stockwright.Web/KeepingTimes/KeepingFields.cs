@@ -17,6 +17,9 @@ internal static class KeepingFields
     public const string Fridge = "fridge";
     public const string Altitude = "altitude";
 
+    /// <summary>Every field of the page.</summary>
+    public static IEnumerable<string> All => [Made, Frozen, Thawed, Container, Portion, Across, Thick, From, Freezer, Fridge, Altitude];
+
     /// <summary>What a field is typed in, where that differs between the systems; else null.</summary>
     public static Measure? MeasureOf(string field) => field switch
     {
