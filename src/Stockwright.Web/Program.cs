@@ -60,6 +60,7 @@ builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.Convert
     new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false)));
 builder.Services.AddStorage(options);
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
+builder.Services.AddSingleton<JudgeStock>(StockOutlook.Of);
 builder.Services.AddScoped<PlanDesk>();
 
 WebApplication app = builder.Build();

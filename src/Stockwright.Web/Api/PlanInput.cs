@@ -161,7 +161,8 @@ public sealed record PlanInput
     public string? Defat { get; init; }
 
     [Description("Minutes from heat off to 60 C, strained; 30 when left out.")]
-    public double? Cooling { get; init; }
+    [JsonPropertyName("cool-minutes")]
+    public double? CoolMinutes { get; init; }
 
     [Description("Cuts to try more of, or less of with a minus; answered as prediction.withMore.")]
     public IReadOnlyList<BonesInput>? More { get; init; }

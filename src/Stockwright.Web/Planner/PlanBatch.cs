@@ -5,3 +5,9 @@ namespace Stockwright.Web.Planner;
 /// <summary>Makes a plan; <see cref="BatchPlanner.Plan"/> in the running program.</summary>
 /// <param name="request">What is asked.</param>
 public delegate PlanResult PlanBatch(PlanRequest request);
+
+/// <summary>Says what the stock of a plan will be like; <see cref="StockOutlook.Of"/> in the running program.</summary>
+/// <param name="plan">The plan.</param>
+/// <param name="questions">What is asked beside it.</param>
+/// <param name="units">Measures of the reader.</param>
+public delegate StockOutlook? JudgeStock(BatchPlan plan, PlanQuestions questions, UnitSystem units);

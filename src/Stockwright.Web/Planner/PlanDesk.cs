@@ -4,7 +4,7 @@ using Stockwright.Web.Forms;
 namespace Stockwright.Web.Planner;
 
 /// <summary>Where links become plans: reads the form, asks the planner, and keeps the problems of both.</summary>
-internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, TimeProvider clock)
+internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, JudgeStock judgeStock, TimeProvider clock)
 {
     /// <summary>Plans what a form asks for.</summary>
     /// <param name="typed">Everything that was sent.</param>
@@ -32,7 +32,7 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Tim
         PlanResult answer = planBatch(result.Request);
         return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now)
         {
-            Outlook = answer.Plan is { } plan ? StockOutlook.Of(plan, result.Questions, result.Units) : null,
+            Outlook = answer.Plan is { } plan ? judgeStock(plan, result.Questions, result.Units) : null,
         };
     }
 

@@ -55,7 +55,7 @@ internal static class PlanFields
     public const string Fridge = "fridge";
     public const string Portion = "portion";
     public const string Defat = "defat";
-    public const string Cooling = "cooling";
+    public const string Cooling = "cool-minutes";
     public const string SetTarget = "set-target";
     public const string PowderBloom = "powder-bloom";
     public const string PowderPrice = "powder-price";

@@ -1,5 +1,4 @@
 using Stockwright.Evidence;
-using Stockwright.Larder;
 using Stockwright.Measures;
 using Stockwright.Planning;
 using Stockwright.Predicting;
@@ -85,12 +84,11 @@ public sealed record StockOutlook(BatchPrediction Central, PredictionSample Sure
             left[change.IngredientId] = there + change.Mass.Kilograms;
             if (there + change.Mass.Kilograms < 0)
             {
-                Ingredient ingredient = plan.Request.Larder.Get(change.IngredientId);
                 remarks.Add(new InputProblem(
                     RowFields.MassName(RowFields.More, row, units),
                     there > 0
-                        ? $"There is only {KitchenFormat.Text(Mass.FromKilograms(there), units)} of {ingredient.Name.ToLowerInvariant()} in the pot to take out."
-                        : $"There is no {ingredient.Name.ToLowerInvariant()} in the pot to take out."));
+                        ? $"There is only {KitchenFormat.Text(Mass.FromKilograms(there), units)} of it in the pot to take out."
+                        : "There is none of it in the pot to take out."));
                 can = false;
             }
         }

@@ -23,9 +23,24 @@ public sealed class PlansApiTests(StockwrightFactory factory) : IClassFixture<St
         Assert.Equal("2026-11-26T08:00:00+00:00", (string?)plan["timeline"]!["start"]);
         Assert.Equal((double)plan["ledger"]!["totalInCubicMetres"]!, (double)plan["ledger"]!["totalOutCubicMetres"]!, 1e-11);
         Assert.All(plan["simmer"]!["samples"]!.AsArray(), sample => Assert.InRange((double)sample!["temperatureKelvins"]!, 273, 380));
-        Assert.True(plan.AsObject().ContainsKey("body"));
-        Assert.Null(plan["body"]);
+        Assert.NotNull(plan["prediction"]);
         AssertNamesCarryUnits(plan);
+    }
+
+    [Fact]
+    public async Task The_prediction_comes_with_chances_bands_fat_nutrition_and_allergens()
+    {
+        JsonNode prediction = (await PlanAsync("""{"recipe":"white-veal","portion":200,"set-target":"glace","set":[{"cut":"chicken-feet","price":4,"kg":1}],"more":[{"cut":"chicken-feet","kg":0.5}]}"""))["prediction"]!;
+        Assert.Equal(1, prediction["chances"]!.AsArray().Sum(row => (double)row!["chanceFraction"]!), 1e-9);
+        Assert.Equal(8, prediction["chances"]!.AsArray().Count);
+        Assert.Equal(512, (int)prediction["draws"]!);
+        Assert.True((double)prediction["gelatinFraction"]!["low"]! < (double)prediction["gelatinFraction"]!["high"]!);
+        Assert.Equal("chill", (string?)prediction["fat"]!["method"]);
+        Assert.Equal(2e-4, (double)prediction["nutrition"]!["portionCubicMetres"]!, 1e-12);
+        Assert.Equal(4, prediction["allergens"]!.AsArray().Count);
+        Assert.False((bool)prediction["set"]!["isReached"]!);
+        Assert.True((double)prediction["withMore"]!["effectiveFraction"]! > (double)prediction["body"]!["effectiveFraction"]!);
+        Assert.NotEmpty(prediction["assumptions"]!.AsArray());
     }
 
     [Fact]
@@ -168,6 +183,7 @@ public sealed class PlansApiTests(StockwrightFactory factory) : IClassFixture<St
         [
             "Metres", "SquareMetres", "CubicMetres", "Kilograms", "Kelvins", "Seconds", "Joules", "Watts", "Pascals", "Fraction", "PerSecond",
             "low", "central", "high", "rounds", "Rounds", "fahrenheitName", "traysToFill", "traysAtOnce", "checkIndex", "nightSteps",
+            "draws", "cost", "Degrees", "PerCubicMetre",
         ];
         switch (node)
         {

@@ -1,6 +1,7 @@
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
+using Stockwright.Predicting;
 using Stockwright.Simmering;
 using UnitsNet;
 
@@ -163,4 +164,31 @@ internal static class Samples
 
     private static Band<Volume> Litres(double low, double central, double high) =>
         new(Volume.FromLiters(low), Volume.FromLiters(central), Volume.FromLiters(high));
+
+    /// <summary>Chances and ranges, made up.</summary>
+    public static PredictionSample Bodies { get; } = new()
+    {
+        Draws = 500,
+        Seed = 1,
+        Yield = new(Volume.FromLiters(3), Volume.FromLiters(4), Volume.FromLiters(5)),
+        Gelatin = new(Ratio.FromPercent(1.5), Ratio.FromPercent(2.3), Ratio.FromPercent(3.5)),
+        Effective = new(Ratio.FromPercent(1.4), Ratio.FromPercent(2.2), Ratio.FromPercent(3.3)),
+        Brix = new(3, 4.2, 5.8),
+        FatCap = new(Length.FromMillimeters(2), Length.FromMillimeters(3), Length.FromMillimeters(4)),
+        FatRecovered = new(Mass.FromGrams(100), Mass.FromGrams(130), Mass.FromGrams(160)),
+        Ready = new(DateTimeOffset.UnixEpoch, DateTimeOffset.UnixEpoch, DateTimeOffset.UnixEpoch),
+        Body = [.. new[] { 0, 0, 0.18, 0.62, 0.2, 0, 0, 0 }.Select((chance, index) => new BodyChance((BodyClass)index, Ratio.FromDecimalFractions(chance)))],
+        BoilsDry = Ratio.Zero,
+    };
+
+    /// <summary>A course that rises to a height and falls, by the hour.</summary>
+    public static BodyAgainstTime Course(double strongestPercent = 3.1, TimeSpan? small = null)
+    {
+        TimePoint[] points = [.. Enumerable.Range(3, 22).Select(hour =>
+        {
+            double percent = strongestPercent * (1 - Math.Pow((hour - 15) / 15.0, 2));
+            return new TimePoint(TimeSpan.FromHours(hour), Ratio.FromPercent(percent * 1.2), Ratio.FromPercent(80), Ratio.FromPercent(percent), BodyClasses.Of(percent));
+        })];
+        return new BodyAgainstTime(points, small ?? TimeSpan.FromHours(8), TimeSpan.FromHours(1), TimeSpan.FromHours(15));
+    }
 }

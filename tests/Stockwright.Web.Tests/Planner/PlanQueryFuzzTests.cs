@@ -18,13 +18,13 @@ public class PlanQueryFuzzTests
         Assert.Equal(result.Request is null, result.Problems.Count > 0);
         Assert.All(result.Problems, problem => Assert.True(problem.Message.Length is > 0 and < 300, problem.Message));
 
-        // Rows of bones are numbered afresh and blank ones dropped; everything else stands as it was typed.
+        // Rows of cuts are numbered afresh and blank ones dropped; everything else stands as it was typed.
         Assert.Equal(
-            entries.Where(entry => !PlanFields.TryReadBonesName(entry.Key, out _, out _)),
-            result.Form.Entries.Where(entry => !PlanFields.TryReadBonesName(entry.Key, out _, out _)));
+            entries.Where(entry => !RowFields.TryRead(entry.Key, out _)),
+            result.Form.Entries.Where(entry => !RowFields.TryRead(entry.Key, out _)));
         Assert.Equal(
-            entries.Count(entry => PlanFields.TryReadBonesName(entry.Key, out _, out _) && !string.IsNullOrWhiteSpace(entry.Value)),
-            result.Form.Entries.Count(entry => PlanFields.TryReadBonesName(entry.Key, out _, out _)));
+            entries.Count(entry => RowFields.TryRead(entry.Key, out _) && !string.IsNullOrWhiteSpace(entry.Value)),
+            result.Form.Entries.Count(entry => RowFields.TryRead(entry.Key, out _)));
         _ = result.Form.ToQuery();
         _ = PlanQuery.InUnits(form, UnitSystem.Metric, UnitSystem.UsCustomary).ToQuery();
     }, iter: 3000);

@@ -2,6 +2,7 @@ using CsCheck;
 using Microsoft.AspNetCore.WebUtilities;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
+using Stockwright.Predicting;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
 using Stockwright.Web.Forms;
@@ -154,6 +155,97 @@ public class PlanQueryRoundTripTests
     {
         PlanRequest request = PlanQuery.Parse(TypedForm.Empty, Book, UnitSystem.Metric, TestBook.Now).Request!;
         Assert.Equal("units=metric&recipe=brown-chicken&pot=pot-10&date=2026-11-26&time=08%3A00", PlanQuery.ToQuery(request, Book.Kitchen, UnitSystem.Metric));
+    }
+
+    [Fact]
+    public void Questions_beside_a_plan_read_back_the_same() => Gen.Select(Questions, Systems, Systems).Sample((questions, units, reader) =>
+    {
+        string query = PlanQuery.ToQuery(Usual, Book.Kitchen, units, questions);
+        PlanQueryResult result = PlanQuery.Parse(Form(query), Book, reader, TestBook.Now);
+        Assert.True(result.Problems.Count == 0, query + " " + string.Join(' ', result.Problems));
+        Assert.Empty(result.Ignored);
+        AssertSame(questions, result.Questions, 1e-7);
+    }, iter: 1000);
+
+    [Fact]
+    public void The_units_switch_keeps_the_questions() => Gen.Select(Questions, Systems).Sample((questions, units) =>
+    {
+        UnitSystem other = units == UnitSystem.Metric ? UnitSystem.UsCustomary : UnitSystem.Metric;
+        TypedForm switched = PlanQuery.InUnits(Form(PlanQuery.ToQuery(Usual, Book.Kitchen, units, questions)), units, other);
+        PlanQueryResult result = PlanQuery.Parse(switched, Book, units, TestBook.Now);
+        Assert.True(result.Problems.Count == 0, switched.ToQuery() + " " + string.Join(' ', result.Problems));
+        AssertSame(questions, result.Questions, 3e-4);
+    }, iter: 1000);
+
+    [Fact]
+    public void A_price_by_the_kilogram_is_the_same_price_by_the_pound()
+    {
+        // One pound is 0.453 592 37 kg exactly (NIST SP 811, appendix B).
+        TypedForm form = PlanQuery.InUnits(Form("units=metric&set-0-cut=chicken-feet&set-0-price=10&set-0-kg=1"), UnitSystem.Metric, UnitSystem.UsCustomary);
+        Assert.Equal("4.536", form["set-0-price"]);
+        Assert.Equal("2.2046", form["set-0-lb"]);
+    }
+
+    private static PlanRequest Usual => PlanQuery.Parse(TypedForm.Empty, Book, UnitSystem.Metric, TestBook.Now).Request!;
+
+    private static Gen<PlanQuestions> Questions
+    {
+        get
+        {
+            Gen<Mass> masses = Gen.Double[0.01, 1900].Select(kilograms => Mass.FromKilograms(kilograms));
+            Gen<string> cuts = Gen.Int[0, Book.Larder.Ingredients.Count - 1].Select(index => Book.Larder.Ingredients[index].Id);
+            return Gen.Select(
+                Gen.Select(Gen.Double[0.36, 1.29].Nullable(), Gen.Double[3.6, 8.9].Nullable(), Gen.Double[0.6, 29].Nullable(), Gen.Double[6, 99].Nullable()),
+                Gen.Select(Gen.Int[0, 719 * 60].Nullable(), Gen.Double[0.1, 11.9].Nullable(), Gen.Double[11, 1990].Nullable(), Gen.Enum<DefatMethod>().Nullable(), Gen.Int[0, 719].Nullable()),
+                Gen.Select(cuts, masses, Gen.Bool).Array[0, 4],
+                Gen.Enum<BodyClass>().Nullable(),
+                Gen.Select(cuts, Gen.Double[0.01, 900].Nullable(), masses.Nullable()).Array[0, 4],
+                Gen.Select(Gen.Double[51, 299].Nullable(), Gen.Double[0.1, 900].Nullable()))
+                .Select((fine, cold, more, wanted, set, powder) => new PlanQuestions
+                {
+                    KitchenFactor = fine.Item1,
+                    Ph = fine.Item2,
+                    PieceSize = fine.Item3 is { } piece ? Length.FromCentimeters(piece) : null,
+                    Container = fine.Item4 is { } width ? Length.FromCentimeters(width) : null,
+                    FridgeTime = cold.Item1 is { } minutes ? TimeSpan.FromMinutes(minutes) : null,
+                    Fridge = cold.Item2 is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null,
+                    Portion = cold.Item3 is { } millilitres ? Volume.FromMilliliters(millilitres) : null,
+                    Defat = cold.Item4,
+                    Cooling = cold.Item5 is { } cooling ? TimeSpan.FromMinutes(cooling) : null,
+                    More = [.. more.Select(row => new CutChange(row.Item1, row.Item3 ? row.Item2 : -row.Item2))],
+                    Wanted = wanted,
+                    Cuts = [.. set.Select(row => new AvailableCut(row.Item1, row.Item2, row.Item3))],
+                    PowderBloom = powder.Item1 is { } bloom ? Mass.FromGrams(bloom) : null,
+                    PowderPrice = powder.Item2,
+                });
+        }
+    }
+
+    private static void AssertSame(PlanQuestions expected, PlanQuestions actual, double tolerance)
+    {
+        void Close(double? one, double? other, string what) =>
+            Assert.True(one.HasValue == other.HasValue && Math.Abs((one ?? 0) - (other ?? 0)) <= (tolerance * Math.Abs(one ?? 0)) + 1e-7, $"{what}: {one} and {other}");
+
+        Close(expected.KitchenFactor, actual.KitchenFactor, "factor");
+        Close(expected.Ph, actual.Ph, "ph");
+        Close(expected.PieceSize?.Centimeters, actual.PieceSize?.Centimeters, "piece");
+        Close(expected.Container?.Centimeters, actual.Container?.Centimeters, "container");
+        Close(expected.FridgeTime?.TotalHours, actual.FridgeTime?.TotalHours, "hours");
+        Close(expected.Fridge?.Kelvins, actual.Fridge?.Kelvins, "fridge");
+        Close(expected.Portion?.Milliliters, actual.Portion?.Milliliters, "portion");
+        Assert.Equal(expected.Defat, actual.Defat);
+        Close(expected.Cooling?.TotalMinutes, actual.Cooling?.TotalMinutes, "cooling");
+        Assert.Equal(expected.More.Select(row => row.IngredientId), actual.More.Select(row => row.IngredientId), StringComparer.Ordinal);
+        Assert.All(expected.More.Zip(actual.More), pair => Close(pair.First.Mass.Kilograms, pair.Second.Mass.Kilograms, "more"));
+        Assert.Equal(expected.Wanted, actual.Wanted);
+        Assert.Equal(expected.Cuts.Select(row => row.IngredientId), actual.Cuts.Select(row => row.IngredientId), StringComparer.Ordinal);
+        Assert.All(expected.Cuts.Zip(actual.Cuts), pair =>
+        {
+            Close(pair.First.PricePerKilogram, pair.Second.PricePerKilogram, "price");
+            Close(pair.First.AtHand?.Kilograms, pair.Second.AtHand?.Kilograms, "at hand");
+        });
+        Close(expected.PowderBloom?.Grams, actual.PowderBloom?.Grams, "bloom");
+        Close(expected.PowderPrice, actual.PowderPrice, "powder");
     }
 
     private static TypedForm Form(string query) => TypedForm.From(QueryHelpers.ParseQuery(query));
