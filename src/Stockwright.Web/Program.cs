@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Stockwright.Planning;
 using Stockwright.Storage;
 using Stockwright.Web.Api;
+using Stockwright.Web.CoolingCases;
 using Stockwright.Web.Keeping;
 using Stockwright.Web.Pages;
 using Stockwright.Web.Planner;
@@ -15,7 +16,14 @@ WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
 // Started with a bare `dotnet run` there is no launch profile, so neither an address nor the
 // development-only asset manifest would be set.
 builder.WebHost.UseStaticWebAssets();
-builder.WebHost.ConfigureKestrel(server => server.AddServerHeader = false);
+builder.WebHost.ConfigureKestrel(server =>
+{
+    server.AddServerHeader = false;
+
+    // A cooling case with its readings is a link of up to 20,000 characters, each of which may be escaped.
+    server.Limits.MaxRequestLineSize = 96 * 1024;
+    server.Limits.MaxRequestHeadersTotalSize = 128 * 1024;
+});
 if (string.IsNullOrWhiteSpace(builder.Configuration["urls"]) && string.IsNullOrWhiteSpace(builder.Configuration["http_ports"]))
 {
     builder.WebHost.UseUrls("http://localhost:5140");
@@ -64,6 +72,8 @@ app.MapStaticAssets();
 app.MapOpenApi();
 app.MapUnitsSwitch();
 app.MapPlansApi();
+app.MapCoolingApi();
+app.MapHomeLimit();
 app.MapMethods("/", [HttpMethods.Get, HttpMethods.Head], () => Results.LocalRedirect("/plan")).ExcludeFromDescription();
 app.MapRazorComponents<App>();
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Stockwright.Planning;
+using Stockwright.Web.CoolingCases;
 using Stockwright.Web.Forms;
 using Stockwright.Web.Planner;
 
@@ -24,6 +25,9 @@ internal static class JsonForm
             {
                 case JsonValueKind.Array when name is RowFields.Bones or RowFields.More or RowFields.Set:
                     ReadRows(name, property.Value, entries, problems);
+                    break;
+                case JsonValueKind.Array when name is "steps":
+                    ReadSteps(property.Value, entries, problems);
                     break;
                 case JsonValueKind.Array when name is "leave" or "with":
                     foreach (JsonElement ingredient in property.Value.EnumerateArray())
@@ -77,6 +81,33 @@ internal static class JsonForm
             }
 
             index++;
+        }
+    }
+
+    private static void ReadSteps(JsonElement steps, List<KeyValuePair<string, string>> entries, List<InputProblem> problems)
+    {
+        int row = 0;
+        foreach (JsonElement step in steps.EnumerateArray())
+        {
+            row++;
+            if (step.ValueKind != JsonValueKind.Object || row > CoolingFields.MostSteps)
+            {
+                problems.Add(new InputProblem("steps", $"Steps are objects with place and the rest, {CoolingFields.MostSteps.ToString(CultureInfo.InvariantCulture)} at most."));
+                return;
+            }
+
+            foreach (JsonProperty part in step.EnumerateObject())
+            {
+                string field = CoolingFields.Step(row, NameOf(part));
+                if (TryReadSimple(part.Value, out string value))
+                {
+                    entries.Add(KeyValuePair.Create(field, value));
+                }
+                else
+                {
+                    problems.Add(new InputProblem(field, "One value belongs here: text, a number, true or false."));
+                }
+            }
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using Stockwright.Planning;
@@ -29,65 +28,20 @@ internal static class PlansApi
 
     private static async Task<Results<Ok<PlanDocument>, ValidationProblem, ProblemHttpResult>> PlanAsync(HttpContext context, [FromServices] PlanDesk desk)
     {
-        HttpRequest request = context.Request;
-        if (!request.HasJsonContentType())
+        (TypedForm? form, IReadOnlyList<InputProblem> problems, ProblemHttpResult? refused) = await JsonBody.ReadAsync(context, MostBytes, "A plan takes at most 64 kB.");
+        if (refused is not null)
         {
-            return TypedResults.Problem("Send the plan as application/json.", statusCode: StatusCodes.Status415UnsupportedMediaType);
+            return refused;
         }
 
-        if (request.ContentLength > MostBytes)
+        if (form is null)
         {
-            return TooLarge();
-        }
-
-        TypedForm form;
-        try
-        {
-            using MemoryStream body = new();
-            if (!await CopyAsync(request.Body, body, context.RequestAborted))
-            {
-                return TooLarge();
-            }
-
-            using JsonDocument document = JsonDocument.Parse(body.GetBuffer().AsMemory(0, (int)body.Length), new JsonDocumentOptions { MaxDepth = 8 });
-            List<InputProblem> problems = [];
-            form = JsonForm.Read(document.RootElement, problems);
-            if (problems.Count > 0)
-            {
-                return Invalid(problems);
-            }
-        }
-        catch (JsonException exception)
-        {
-            return TypedResults.Problem($"The body is not JSON that can be read: {exception.Message}", statusCode: StatusCodes.Status400BadRequest);
+            return Invalid(problems);
         }
 
         PlanView view = await desk.PlanAsync(form, UnitSystem.Metric, context.RequestAborted);
         return view.Plan is { } plan ? TypedResults.Ok(PlanDocumentMaker.Make(plan, view)) : Invalid(view.Problems);
     }
 
-    private static ValidationProblem Invalid(IReadOnlyList<InputProblem> problems) => TypedResults.ValidationProblem(
-        problems.GroupBy(problem => problem.Field, StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => group.Select(problem => problem.Message).ToArray(), StringComparer.Ordinal),
-        title: "There is something to put right before this can be planned.");
-
-    private static ProblemHttpResult TooLarge() =>
-        TypedResults.Problem("A plan takes at most 64 kB.", statusCode: StatusCodes.Status413PayloadTooLarge);
-
-    private static async Task<bool> CopyAsync(Stream from, MemoryStream to, CancellationToken cancellationToken)
-    {
-        byte[] buffer = new byte[8192];
-        int read;
-        while ((read = await from.ReadAsync(buffer, cancellationToken)) > 0)
-        {
-            if (to.Length + read > MostBytes)
-            {
-                return false;
-            }
-
-            to.Write(buffer, 0, read);
-        }
-
-        return true;
-    }
+    private static ValidationProblem Invalid(IReadOnlyList<InputProblem> problems) => JsonBody.Invalid(problems, "There is something to put right before this can be planned.");
 }

@@ -19,6 +19,7 @@ public sealed record Measure(FieldUnit Metric, FieldUnit Us)
     public static readonly Measure Number = Same("", 1);
     public static readonly Measure Percent = Same("%", 0.01);
     public static readonly Measure Kilowatts = Same("kW", 1000);
+    public static readonly Measure Watts = Same("W", 1);
     public static readonly Measure Hours = Same("hours", 3600);
     public static readonly Measure Minutes = Same("minutes", 60);
     public static readonly Measure Stock = new(new FieldUnit("L", 0.001), new FieldUnit("qt", 0.000946352946));

@@ -36,12 +36,10 @@ internal static class UnitsSwitch
 
     private static string Back(string? back, UnitSystem standing, UnitSystem units)
     {
-        if (back is not ['/', ..] || back.StartsWith("//", StringComparison.Ordinal) || back.Contains('\\', StringComparison.Ordinal)
-            || back.Any(char.IsControl))
-        {
-            return "/";
-        }
-
-        return PlanLinks.InUnits(back, standing, units);
+        return IsLocal(back) ? PlanLinks.InUnits(back!, standing, units) : "/";
     }
+
+    /// <summary>True for an address within this app that is safe to be sent back to.</summary>
+    internal static bool IsLocal(string? back) =>
+        back is ['/', ..] && !back.StartsWith("//", StringComparison.Ordinal) && !back.Contains('\\', StringComparison.Ordinal) && !back.Any(char.IsControl);
 }

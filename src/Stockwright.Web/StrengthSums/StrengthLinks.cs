@@ -28,17 +28,6 @@ internal static class StrengthLinks
     }
 
     /// <summary>The same page in other measures; what cannot be read stays as typed.</summary>
-    public static TypedForm InUnits(TypedForm form, UnitSystem standing, UnitSystem to)
-    {
-        UnitSystem from = ReaderUnits.Read(form[PlanFields.Units].Trim()) ?? standing;
-        return new TypedForm(
-        [
-            KeyValuePair.Create(PlanFields.Units, ReaderUnits.Word(to)),
-            .. form.Entries
-                .Where(entry => !string.Equals(entry.Key, PlanFields.Units, StringComparison.Ordinal))
-                .Select(entry => StrengthFields.Measured.TryGetValue(entry.Key, out Measure? measure)
-                    ? KeyValuePair.Create(entry.Key, PlanWriter.Turn(entry.Value, measure, from, to))
-                    : entry),
-        ]);
-    }
+    public static TypedForm InUnits(TypedForm form, UnitSystem standing, UnitSystem to) =>
+        FormUnits.Turn(form, field => StrengthFields.Measured.GetValueOrDefault(field), standing, to);
 }

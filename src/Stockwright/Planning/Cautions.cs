@@ -40,7 +40,7 @@ internal static class Cautions
 
     public static Caution Cooling { get; } = new(
         "cooling",
-        "Get it cold fast: many codes ask for 60 to 21 °C (140 to 70 °F) within 2 hours and 5 °C (41 °F) within 4 more. A deep hot pot in a fridge fails that and warms everything in it. This plan does not judge the cooling: follow your local rule.",
+        "Get it cold fast: many codes ask for 60 to 21 °C (140 to 70 °F) within 2 hours and 5 °C (41 °F) within 4 more. A deep hot pot in a fridge fails that and warms everything in it. The cooling section of the plan says which ways pass; your local rule stands above it.",
         "FSANZ Standard 3.2.2 clause 7(3); US FDA Food Code 3-501.14 starts at 57 °C (135 °F)");
 
     public static Caution Glass { get; } = new(

@@ -26,6 +26,8 @@ public class DependencyTests
         ["Simmering"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes"],
         ["Planning"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering"],
         ["Predicting"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning"],
+        ["Cooling"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Simmering"],
+        ["Keeping"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Cooling"],
         ["Strength"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Simmering", "Planning", "Predicting"],
     };
 

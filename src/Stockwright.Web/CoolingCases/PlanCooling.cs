@@ -1,0 +1,40 @@
+using Stockwright.Cooling;
+using Stockwright.Cooling.Limits;
+using Stockwright.Kitchen;
+using Stockwright.Planning;
+using UnitsNet;
+
+namespace Stockwright.Web.CoolingCases;
+
+/// <summary>How a plan's stock gets cold: left in its pot in the fridge, and in a stirred ice bath first.</summary>
+/// <param name="Volume">Stock of one round.</param>
+/// <param name="Start">Temperature it is strained at.</param>
+/// <param name="Fridge">The pot in the household fridge, lid on; null when it cannot be reckoned.</param>
+/// <param name="IceBath">A stirred ice bath first; null when it cannot be reckoned.</param>
+public sealed record PlanCooling(Volume Volume, Temperature Start, JudgedMethod? Fridge, JudgedMethod? IceBath)
+{
+    /// <summary>Works it out for one round of a plan.</summary>
+    public static PlanCooling Of(BatchPlan plan, CoolingLimit limit)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(limit);
+        Volume volume = plan.Yield.Central;
+        Temperature start = plan.Simmer.Samples is [.., var last] ? last.Temperature : plan.HeatUp.FinalTemperature;
+        if (!(volume > Volume.Zero) || volume > plan.Request.Pot.BrimVolume)
+        {
+            return new PlanCooling(volume, start, null, null);
+        }
+
+        CoolingCase stock = new() { Volume = volume, Start = start, Vessel = CoolingVessel.FromPot(plan.Request.Pot, volume), Site = plan.Request.Site };
+        Temperature end = limit.Stages[^1].To.Value;
+        Mass water = CoolingUsual.BathWater(stock);
+        CoolingStep away = new() { Place = new CoolingPlace.ColdAir(ColdStore.DomesticFridge) };
+        CoolingMethod[] methods =
+        [
+            CoolingMethod.Of("fridge", "", away with { Lid = LidPosition.On }),
+            new("ice", "", [new CoolingStep { Place = new CoolingPlace.IceBath(CoolingUsual.BathIce(stock, end, water), water, Stirred: true), Until = end }, away]),
+        ];
+        JudgedMethod?[] judged = [.. CoolingForecaster.Compare(stock, methods).Select(result => result.Forecast is { } forecast ? JudgedMethod.Of(forecast, limit) : null)];
+        return new PlanCooling(volume, start, judged[0], judged[1]);
+    }
+}

@@ -1,0 +1,202 @@
+using System.Net;
+using CsCheck;
+using Stockwright.Cooling.Limits;
+using Stockwright.Web.Forms;
+using Xunit;
+
+namespace Stockwright.Web.Tests.Pages;
+
+/// <summary>The cooling page: verdict first, everything typed kept, never a failure.</summary>
+public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+{
+    private const string TenLitres = "litres=10&start=95&s1-place=fridge&s1-lid=on";
+
+    private readonly HttpClient client = factory.Reader();
+
+    /// <summary>Issue 4, done when: 10 L at 95 °C and a domestic fridge. FDA Food Code 3-501.14(A): 57 to 21 °C within 2 h.</summary>
+    [Fact]
+    public async Task A_deep_pot_in_a_fridge_fails_and_ways_that_pass_are_ranked_before_the_form()
+    {
+        string page = await PageAsync("/cooling?" + TenLitres);
+        Assert.Contains("Fails the limit at stage 1, by", page, StringComparison.Ordinal);
+        Assert.Contains("3-501.14(A)", page, StringComparison.Ordinal);
+        Assert.Contains("everything else in it warms too", page, StringComparison.Ordinal);
+        int ways = page.IndexOf("<ol class=\"ways\">", StringComparison.Ordinal);
+        Assert.InRange(ways, page.IndexOf("Fails the limit", StringComparison.Ordinal), page.IndexOf("<form", StringComparison.Ordinal));
+        Assert.Contains("of ice", page[ways..page.IndexOf("</ol>", ways, StringComparison.Ordinal)], StringComparison.Ordinal);
+        Assert.Contains("drawing-cooling", page, StringComparison.Ordinal);
+        Assert.Contains("Indicator only", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_way_that_is_said_to_pass_passes_when_its_link_is_followed()
+    {
+        string page = await PageAsync("/cooling?" + TenLitres);
+        string ways = page[page.IndexOf("<ol class=\"ways\">", StringComparison.Ordinal)..page.IndexOf("</ol>", StringComparison.Ordinal)];
+        string[] links = [.. ways.Split("href=\"").Skip(1).Select(rest => WebUtility.HtmlDecode(rest[..rest.IndexOf('"', StringComparison.Ordinal)]))];
+        Assert.NotEmpty(links);
+        foreach (string link in links)
+        {
+            Assert.Contains("Meets the limit", await PageAsync(link), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("s1-place=ice&s1-ice=-3", "s1-ice", "-3")]
+    [InlineData("start=10&s1-place=fridge&fridge-air=12", "fridge-air", "12")]
+    [InlineData("litres=plenty", "litres", "plenty")]
+    [InlineData("litres=40&vessel=pot-10", "vessel", "pot-10")]
+    [InlineData("vessel=cauldron", "vessel", "cauldron")]
+    [InlineData("limit=atlantis", "limit", "atlantis")]
+    [InlineData("s1-place=bench&s2-place=fridge", "s1-minutes", "")]
+    [InlineData("s2-ice=4", "s2-place", "")]
+    [InlineData("s1-place=fridge&s1-into=tubs&s1-count=2", "s1-count", "2")]
+    [InlineData("s1-place=fridge&s1-add-ice=400", "s1-add-ice", "400")]
+    [InlineData("sets=own", "setting", "")]
+    [InlineData("readings=nothing+here", "readings", "nothing here")]
+    [InlineData("scale=kelvin", "scale", "kelvin")]
+    public async Task A_mistake_is_named_beside_its_field_and_what_was_typed_is_kept(string query, string field, string typed)
+    {
+        string page = await PageAsync($"/cooling?{query}&room=23.5&future=1");
+        string id = FormState.IdOf(field);
+        Assert.Contains($"id=\"{id}-problem\"", page.Replace($"id=\"{id}\" tabindex=\"-1\"", $"id=\"{id}-problem\"", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("class=\"problems\"", page, StringComparison.Ordinal);
+        Assert.Contains($"#{id}\"", page, StringComparison.Ordinal);
+        Assert.Contains("value=\"23.5\"", page, StringComparison.Ordinal);
+        Assert.Contains("name=\"future\" value=\"1\"", page, StringComparison.Ordinal);
+        Assert.True(typed.Length == 0 || page.Contains(typed, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Starting_below_the_clock_is_said()
+    {
+        Assert.Contains("This starts below the 57", await PageAsync("/cooling?litres=2&start=50"), StringComparison.Ordinal);
+        Assert.DoesNotContain("This starts below", await PageAsync("/cooling?litres=2&start=90"), StringComparison.Ordinal);
+    }
+
+    /// <summary>Readings with a byte order mark, semicolons and decimal commas, as spreadsheets of half of Europe write them.</summary>
+    [Fact]
+    public async Task Readings_are_drawn_and_judged_and_rejected_rows_are_shown_with_the_reason()
+    {
+        string readings = Uri.EscapeDataString("\uFEFFTime;°C\r\n0;90,5\r\n60;57,2\r\n120;40\r\nlater;30\r\n90;44\r\n200;38,5\r\n");
+        string page = await PageAsync($"/cooling?{TenLitres}&readings={readings}");
+        Assert.Contains("As measured it missed stage 1", page, StringComparison.Ordinal);
+        Assert.Contains("165", page, StringComparison.Ordinal);
+        Assert.Contains("rows put aside", page, StringComparison.Ordinal);
+        Assert.Contains("is not a time.", WebUtility.HtmlDecode(page), StringComparison.Ordinal);
+        Assert.Contains("Out of order", page, StringComparison.Ordinal);
+        Assert.Contains("drawing-reading", page, StringComparison.Ordinal);
+        Assert.Contains("later;30", page[page.IndexOf("<textarea", StringComparison.Ordinal)..], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Readings_in_the_wrong_scale_are_offered_to_be_converted()
+    {
+        string page = WebUtility.HtmlDecode(await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString("0 140\n60 110\n120 95\n180 85")}"));
+        Assert.Contains("Read them as", page, StringComparison.Ordinal);
+        int at = page.IndexOf("Read them as", StringComparison.Ordinal);
+        string before = page[..at];
+        string link = before[(before.LastIndexOf("href=\"", StringComparison.Ordinal) + 6)..];
+        Assert.Contains("scale=f", link, StringComparison.Ordinal);
+        Assert.DoesNotContain("Read them as", await PageAsync(link[..link.IndexOf('"', StringComparison.Ordinal)]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Gaps_and_stuck_probes_are_said()
+    {
+        string stuck = string.Join('\n', Enumerable.Range(0, 12).Select(i => $"{i * 10} 63.0"));
+        Assert.Contains("notice warning\">Line", await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString(stuck)}"), StringComparison.Ordinal);
+        Assert.Contains("notice warning\">Line", await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString("0 90\n10 85\n300 20")}"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_limit_is_shown_with_its_clause_and_what_was_not_read_says_to_ask()
+    {
+        foreach (CoolingLimit limit in StandardLimits.All)
+        {
+            string page = WebUtility.HtmlDecode(await PageAsync($"/cooling?litres=3&limit={limit.Id}"));
+            Assert.Contains(limit.Clause, page, StringComparison.Ordinal);
+            string verdict = page[page.IndexOf("class=\"verdict\"", StringComparison.Ordinal)..page.IndexOf("Ways that pass", StringComparison.Ordinal)];
+            Assert.True(!limit.NeedsChecking || verdict.Contains("check with your local authority", StringComparison.Ordinal), limit.Id);
+        }
+    }
+
+    [Fact]
+    public async Task The_home_limit_is_chosen_once_and_plans_are_held_against_it()
+    {
+        using HttpResponseMessage kept = await client.GetAsync("/cooling/home/au-3-2-2?back=%2Fcooling%3Flitres%3D5", TestContext.Current.CancellationToken);
+        Assert.Equal("/cooling?litres=5", kept.Headers.Location?.ToString());
+        string cookie = kept.Headers.GetValues("Set-Cookie").Single().Split(';')[0];
+        using HttpRequestMessage plan = new(HttpMethod.Get, "/plan");
+        plan.Headers.Add("Cookie", cookie);
+        using HttpResponseMessage answer = await client.SendAsync(plan, TestContext.Current.CancellationToken);
+        string page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.Contains("Standard 3.2.2, clause 7(3)", page, StringComparison.Ordinal);
+        using HttpResponseMessage abroad = await client.GetAsync("/cooling/home/au-3-2-2?back=%2F%2Felsewhere.example", TestContext.Current.CancellationToken);
+        Assert.Equal("/cooling", abroad.Headers.Location?.ToString());
+        using HttpResponseMessage none = await client.GetAsync("/cooling/home/nowhere", TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.NotFound, none.StatusCode);
+    }
+
+    [Fact]
+    public async Task Every_plan_says_how_its_stock_gets_cold_and_links_to_the_curve()
+    {
+        string page = WebUtility.HtmlDecode(await PageAsync("/plan?recipe=white-chicken"));
+        string section = page[page.IndexOf("id=\"cooling\"", StringComparison.Ordinal)..];
+        Assert.Contains("Meets the limit", section, StringComparison.Ordinal);
+        Assert.Contains("local rule", section, StringComparison.Ordinal);
+        int link = section.IndexOf("/cooling?", StringComparison.Ordinal);
+        Assert.DoesNotContain("class=\"problems\"", await PageAsync(section[link..section.IndexOf('"', link)]), StringComparison.Ordinal);
+    }
+
+    /// <summary>212 °F is 100 °C (ITS-90 aside, by definition of the scale); readings keep the scale they were read in.</summary>
+    [Fact]
+    public async Task Changing_measures_turns_the_numbers_and_leaves_the_readings_alone()
+    {
+        using HttpResponseMessage moved = await client.GetAsync("/units/us?back=" + Uri.EscapeDataString("/cooling?units=metric&start=100&s1-place=ice&s1-until=5&readings=0+90"), TestContext.Current.CancellationToken);
+        string link = moved.Headers.Location!.ToString();
+        Assert.Contains("start=212", link, StringComparison.Ordinal);
+        Assert.Contains("s1-until=41", link, StringComparison.Ordinal);
+        Assert.Contains("scale=c", link, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Two_hours_of_readings_every_ten_seconds_fit_into_a_link()
+    {
+        string log = string.Join('\n', Enumerable.Range(0, 720).Select(i => $"{i / 6}; {(60 - (i / 20.0)).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}"));
+        Assert.Contains("As measured", await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString(log)}"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hostile_links_never_fail()
+    {
+        string[] fields = [.. Web.CoolingCases.CoolingFields.All, .. Web.KeepingTimes.KeepingFields.All, "units"];
+        string[] values = ["0", "-1", "1", "2,5", "95", "1e308", "NaN", "½", "999999999", "own", "none", "fridge", "ice", "bench", "running", "sink", "walk-in", "blast", "pans", "tubs", "on", "us", "uk-cook-chill", "c", "f", "\0", "\ud800", "<script>alert(1)</script>", "0 90\n10 80\n20 70", "10:30;57,2", "thin", "2026-12-31", "bag"];
+        Gen<KeyValuePair<string, string>[]> forms = Gen.Select(Gen.OneOfConst(fields), Gen.OneOfConst(values), (name, value) => KeyValuePair.Create(name, value)).Array[0, 10];
+        forms.Sample(
+            form =>
+            {
+                string query = string.Join('&', form.Select(entry => $"{entry.Key}={Escape(entry.Value)}"));
+                foreach (string path in new[] { "/cooling?", "/keeping?" })
+                {
+                    using HttpResponseMessage answer = client.GetAsync(path + query, TestContext.Current.CancellationToken).GetAwaiter().GetResult();
+                    if (answer.StatusCode != HttpStatusCode.OK)
+                    {
+                        throw new InvalidOperationException($"{path}{query} answered {answer.StatusCode}.");
+                    }
+                }
+            },
+            iter: 120,
+            threads: 1);
+
+        static string Escape(string value) => value is "\ud800" ? "%ED%A0%80" : Uri.EscapeDataString(value);
+    }
+
+    private async Task<string> PageAsync(string address)
+    {
+        using HttpResponseMessage answer = await client.GetAsync(address, TestContext.Current.CancellationToken);
+        string page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.True(answer.StatusCode == HttpStatusCode.OK, $"{address}: {answer.StatusCode}");
+        return page;
+    }
+}

@@ -1,0 +1,65 @@
+using System.Net;
+using Xunit;
+
+namespace Stockwright.Web.Tests.Pages;
+
+/// <summary>How long it keeps; the page's clock stands at 25 November 2026.</summary>
+public sealed class KeepingPageTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+{
+    private readonly HttpClient client = factory.Reader();
+
+    /// <summary>USDA cold storage chart: meat broth 1 to 2 days, the day of making being the first; Food Code 3-501.17: seven days.</summary>
+    [Fact]
+    public async Task The_shortest_chart_comes_first_and_each_is_shown()
+    {
+        string page = await PageAsync("/keeping");
+        Assert.Contains("Use it by Thu 26 Nov", page, StringComparison.Ordinal);
+        Assert.Contains("Tue 1 Dec", page, StringComparison.Ordinal);
+        Assert.Contains("common practice", page, StringComparison.Ordinal);
+        Assert.Contains("check with your local authority", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_clock_stands_still_in_the_freezer()
+    {
+        Assert.Contains("No date: the clock stands still", await PageAsync("/keeping?made=2026-11-20&frozen=2026-11-21"), StringComparison.Ordinal);
+        Assert.Contains("time was up before it was frozen", await PageAsync("/keeping?made=2026-11-01&frozen=2026-11-21"), StringComparison.Ordinal);
+    }
+
+    /// <summary>USDA Complete Guide to Home Canning, guide 5: pints 20 min, quarts 25; 11 psi dial to 2000 ft, 12 above; weighted 10, above 1000 ft 15.</summary>
+    [Fact]
+    public async Task Canning_follows_the_altitude_and_fish_has_no_entry()
+    {
+        string low = await PageAsync("/keeping?altitude=0");
+        Assert.Contains("20 min", low, StringComparison.Ordinal);
+        Assert.Contains("11 psi", low, StringComparison.Ordinal);
+        Assert.Contains("10 psi", low, StringComparison.Ordinal);
+        Assert.Contains("Never a boiling-water canner", low, StringComparison.Ordinal);
+        Assert.Contains("no entry for fish", low, StringComparison.Ordinal);
+        string high = await PageAsync("/keeping?altitude=1000");
+        Assert.Contains("12 psi", high, StringComparison.Ordinal);
+        Assert.Contains("15 psi", high, StringComparison.Ordinal);
+        Assert.Contains("table ends at 8000 ft", await PageAsync("/keeping?altitude=3000"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("made=soon", "f-made")]
+    [InlineData("made=2026-11-20&frozen=2026-11-19", "f-frozen")]
+    [InlineData("made=2026-11-20&frozen=2026-11-21&thawed=2026-11-20", "f-thawed")]
+    [InlineData("portion=-4", "f-portion")]
+    [InlineData("freezer=3", "f-freezer")]
+    [InlineData("portion=5000&across=3", "f-across")]
+    public async Task A_mistake_is_named_beside_its_field(string query, string id)
+    {
+        string page = await PageAsync($"/keeping?{query}");
+        Assert.Contains($"id=\"{id}-problem\"", page, StringComparison.Ordinal);
+        Assert.Contains("Everything you typed is kept", page, StringComparison.Ordinal);
+    }
+
+    private async Task<string> PageAsync(string address)
+    {
+        using HttpResponseMessage answer = await client.GetAsync(address, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        return WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)).Replace('\u00A0', ' ');
+    }
+}
