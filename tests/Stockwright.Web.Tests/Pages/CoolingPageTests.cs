@@ -105,8 +105,8 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     public async Task Gaps_and_stuck_probes_are_said()
     {
         string stuck = string.Join('\n', Enumerable.Range(0, 12).Select(i => $"{i * 10} 63.0"));
-        Assert.Contains("notice warning\">Line", await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString(stuck)}"), StringComparison.Ordinal);
-        Assert.Contains("notice warning\">Line", await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString("0 90\n10 85\n300 20")}"), StringComparison.Ordinal);
+        Assert.Contains("is the probe stuck", await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString(stuck)}"), StringComparison.Ordinal);
+        Assert.Contains("No reading for 290 minutes", await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString("0 90\n10 85\n20 80\n30 76\n320 20")}"), StringComparison.Ordinal);
     }
 
     [Fact]
