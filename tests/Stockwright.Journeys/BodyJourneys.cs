@@ -64,10 +64,10 @@ public sealed class BodyJourneys(AppFixture app, ChromiumFixture chromium)
         await visit.Page.GotoAsync("/strength?do=reduce&reduce-volume=4&reduce-to=1&reduce-gelatin=2.2&reduce-salt=0.2");
         await visit.AssertFitsWidthAsync();
 
-        // Six names in one row, also on a phone.
+        // Eight names in two rows at most, also on a phone.
         LocatorBoundingBoxResult? first = await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Plan", Exact = true }).BoundingBoxAsync();
         LocatorBoundingBoxResult? last = await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Kitchen", Exact = true }).BoundingBoxAsync();
-        Assert.Equal(first!.Y, last!.Y, 1.0);
+        Assert.InRange(last!.Y - first!.Y, -1, first.Height + 1);
         await visit.KeepPictureAsync($"strength-{width}-{(dark ? "dark" : "light")}");
         visit.AssertQuiet();
     }
