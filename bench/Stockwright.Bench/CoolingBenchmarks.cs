@@ -6,9 +6,7 @@ using UnitsNet;
 
 namespace Stockwright.Bench;
 
-/// <summary>
-/// Ten litres at 95 °C. Limits: one method with conduction 20 ms median, eight methods with their bands 600 ms on two cores.
-/// </summary>
+/// <summary>Cooling forecasts. Limits: one method with conduction 20 ms, eight methods with bands 600 ms on two cores (medians).</summary>
 [MemoryDiagnoser]
 [MedianColumn]
 public class CoolingBenchmarks
@@ -17,33 +15,30 @@ public class CoolingBenchmarks
     {
         Volume = Volume.FromLiters(10),
         Start = Temperature.FromDegreesCelsius(95),
-        Vessel = CoolingVessel.FromPot(Pot.Straight("pot-16", "16 L pot", Length.FromCentimeters(28), Length.FromCentimeters(26)), Volume.FromLiters(10)),
+        Vessel = CoolingVessel.FromPot(Pot.FromBrimVolume("pot", "pot", Volume.FromLiters(15), Length.FromCentimeters(28)), Volume.FromLiters(10)),
     };
 
-    private static readonly CoolingMethod Fridge =
-        CoolingMethod.Of("fridge", "Pot in the fridge", new CoolingStep { Place = new CoolingPlace.ColdAir(ColdStore.DomesticFridge), Lid = LidPosition.On });
-
-    private static readonly CoolingMethod[] Eight =
+    private static readonly CoolingMethod[] Methods =
     [
-        Fridge,
-        CoolingMethod.Of("bench", "Bench", new CoolingStep { Place = new CoolingPlace.Bench() }),
-        CoolingMethod.Of("sink", "Running tap", new CoolingStep { Place = new CoolingPlace.TapSink(true, Mass.Zero) }),
-        CoolingMethod.Of("still", "Ice bath", new CoolingStep { Place = new CoolingPlace.IceBath(Mass.FromKilograms(15), Mass.FromKilograms(5), Stirred: false) }),
-        CoolingMethod.Of("stirred", "Ice bath, stirred", new CoolingStep { Place = new CoolingPlace.IceBath(Mass.FromKilograms(15), Mass.FromKilograms(5), Stirred: true) }),
-        CoolingMethod.Of("walk-in", "Walk-in", new CoolingStep { Place = new CoolingPlace.ColdAir(ColdStore.WalkIn) }),
-        CoolingMethod.Of("blast", "Blast chiller", new CoolingStep { Place = new CoolingPlace.ColdAir(ColdStore.BlastChiller) }),
-        CoolingMethod.Of("tubs", "Tubs in the fridge", new CoolingStep { Place = new CoolingPlace.ColdAir(ColdStore.DomesticFridge), Pour = new PourInto(CoolingVessel.Tub(Volume.FromLiters(1)), 10) }),
+        Of(new CoolingPlace.Bench(), LidPosition.On),
+        Of(new CoolingPlace.Bench(), LidPosition.Off),
+        Of(new CoolingPlace.ColdAir(ColdStore.DomesticFridge), LidPosition.On),
+        Of(new CoolingPlace.ColdAir(ColdStore.WalkIn), LidPosition.Off),
+        Of(new CoolingPlace.ColdAir(ColdStore.BlastChiller), LidPosition.On),
+        Of(new CoolingPlace.IceBath(Mass.FromKilograms(14), Mass.FromKilograms(6), false), LidPosition.Off),
+        Of(new CoolingPlace.TapSink(true, Mass.Zero), LidPosition.Off),
+        Of(new CoolingPlace.TapSink(false, Mass.FromKilograms(20)), LidPosition.Off),
     ];
 
-    private static readonly CoolingKit Kit = new() { Vessels = [new OwnedVessels(CoolingVessel.Tub(Volume.FromLiters(1)), 20)], Wands = 2 };
-
-    /// <summary>One course without its band is a third of this.</summary>
     [Benchmark]
-    public CoolingResult OneMethodWithItsBand() => CoolingForecaster.Forecast(Stock, Fridge);
+    public CoolingCourse OneMethodWithConduction() => CoolingForecaster.Central(Stock, Methods[5]);
 
     [Benchmark]
-    public IReadOnlyList<CoolingResult> EightMethodsWithBands() => CoolingForecaster.Compare(Stock, Eight);
+    public IReadOnlyList<CoolingResult> EightMethodsWithBands() => CoolingForecaster.Compare(Stock, Methods);
 
     [Benchmark]
-    public CoolingAdvice Advice() => CoolingAdvisor.Advise(Stock, Kit, StandardLimits.Default);
+    public CoolingAdvice Advice() => CoolingAdvisor.Advise(Stock, new CoolingKit(), StandardLimits.Default);
+
+    private static CoolingMethod Of(CoolingPlace place, LidPosition lid) =>
+        CoolingMethod.Of("bench", "bench", new CoolingStep { Place = place, Lid = lid });
 }
