@@ -44,7 +44,7 @@ public class IceBathReferenceTests
     {
         OdeSolution iced = Iced(14400);
         OdeSolution after = DormandPrince.Integrate(
-            new Bath(HasIce: false), iced.EndTime, Thawed(iced), 14400, Tight, new OdeEvent("mark", (_, y) => y[0] - celsius, EventDirection.Falling));
+            new IceBath(HasIce: false), iced.EndTime, Thawed(iced), 14400, Tight, new OdeEvent("mark", (_, y) => y[0] - celsius, EventDirection.Falling));
         Close.To(seconds, after.EndTime, 1e-4);
     }
 
@@ -52,7 +52,7 @@ public class IceBathReferenceTests
     public void Dense_output_between_steps_is_good_to_a_hundred_thousandth()
     {
         OdeSolution iced = Iced(14400);
-        OdeSolution after = DormandPrince.Integrate(new Bath(HasIce: false), iced.EndTime, Thawed(iced), 14400, Tight);
+        OdeSolution after = DormandPrince.Integrate(new IceBath(HasIce: false), iced.EndTime, Thawed(iced), 14400, Tight);
         Close.To(91.5246970922, iced.ComponentAt(60, 0), 1e-5);
         Close.To(33.9847732339, after.ComponentAt(3600, 0), 1e-5);
         Close.To(30.7362503166, after.ComponentAt(3600, 2), 1e-5);
@@ -63,8 +63,8 @@ public class IceBathReferenceTests
     public void Work_is_no_more_than_that_of_the_same_method_elsewhere()
     {
         OdeOptions ordinary = new() { RelativeTolerance = 1e-6, AbsoluteTolerance = 1e-6 };
-        OdeSolution iced = DormandPrince.Integrate(new Bath(HasIce: true), 0, Start, 14400, ordinary, IceGone);
-        OdeSolution after = DormandPrince.Integrate(new Bath(HasIce: false), iced.EndTime, Thawed(iced), 14400, ordinary);
+        OdeSolution iced = DormandPrince.Integrate(new IceBath(HasIce: true), 0, Start, 14400, ordinary, IceGone);
+        OdeSolution after = DormandPrince.Integrate(new IceBath(HasIce: false), iced.EndTime, Thawed(iced), 14400, ordinary);
         Assert.InRange(iced.Statistics.Evaluations + after.Statistics.Evaluations, 500, 3600);
         Close.To(361.8493679, iced.EndTime, 1e-3);
         Close.To(33.9847732339, after.ComponentAt(3600, 0), 1e-4);
@@ -72,14 +72,14 @@ public class IceBathReferenceTests
 
     private static double[] Start => [95, 95, 60, 2.5, 0];
 
-    private static OdeSolution Iced(double end) => DormandPrince.Integrate(new Bath(HasIce: true), 0, Start, end, Tight, IceGone);
+    private static OdeSolution Iced(double end) => DormandPrince.Integrate(new IceBath(HasIce: true), 0, Start, end, Tight, IceGone);
 
     private static OdeSolution StateAfter(double seconds)
     {
         OdeSolution iced = Iced(seconds);
         return iced.TerminatedBy is null
             ? iced
-            : DormandPrince.Integrate(new Bath(HasIce: false), iced.EndTime, Thawed(iced), seconds, Tight);
+            : DormandPrince.Integrate(new IceBath(HasIce: false), iced.EndTime, Thawed(iced), seconds, Tight);
     }
 
     private static double[] Thawed(OdeSolution iced)
@@ -87,28 +87,5 @@ public class IceBathReferenceTests
         double[] state = iced.FinalState.ToArray();
         state[3] = 0;
         return state;
-    }
-
-    private readonly record struct Bath(bool HasIce) : IOdeSystem
-    {
-        public int Dimension => 5;
-
-        public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
-        {
-            const double room = 22;
-            double bath = HasIce ? 0 : y[3];
-            double stockToWall = 60 * (y[0] - y[1]);
-            double wallToBath = 45 * (y[1] - bath);
-            double stockToLid = 1.5 * (y[0] - y[2]);
-            double lidToRoom = (0.5 * (y[2] - room)) + (0.30 * 5.670374419e-8 * 0.0616 * (Math.Pow(y[2] + 273.15, 4) - Math.Pow(room + 273.15, 4)));
-            double vapour = 610.94 * Math.Exp(17.625 * y[0] / (y[0] + 243.04));
-            double evaporation = 2e-9 * Math.Max(vapour - 1320, 0);
-            double heat = wallToBath + (3 * (room - bath));
-            dydt[0] = -(stockToWall + stockToLid + (2.4e6 * evaporation)) / 40670;
-            dydt[1] = (stockToWall - wallToBath) / 1200;
-            dydt[2] = (stockToLid - lidToRoom) / 400;
-            dydt[3] = HasIce ? -heat / 333600 : heat / (10.5 * 4200);
-            dydt[4] = evaporation;
-        }
     }
 }
