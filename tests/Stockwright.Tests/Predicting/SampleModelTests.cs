@@ -32,6 +32,18 @@ public sealed class SampleModelTests
         Assert.Equal(central.Composition.Sodium.DecimalFractions, draw.Nutrients.Sodium, 1e-9);
     }
 
+    // The ranges are ours (B.24): sugars and sodium by 0.6 to 1.6, fat beaten in by its own.
+    [Fact]
+    public void Sugars_sodium_and_fat_left_have_a_range_besides_that_of_the_water()
+    {
+        // The ends of a range are its 10 and 90 % points, 1.2816 deviations out.
+        SampleModel.Nutrients low = At(17, -1.2815515655446).Nutrients;
+        SampleModel.Nutrients high = At(17, 1.2815515655446).Nutrients;
+        Assert.Equal(1.6 / 0.6, high.Sugars / low.Sugars, 1e-6);
+        Assert.Equal(1.6 / 0.6, high.Sodium / low.Sodium, 1e-6);
+        Assert.True(high.Fat > 1.1 * low.Fat);
+    }
+
     [Fact]
     public void Nutrients_have_a_range_of_their_own_round_the_prediction()
     {
