@@ -128,6 +128,7 @@ public static partial class KitchenFormat
         Area area => Text(area, system),
         VolumeFlow flow => Text(flow, system),
         Duration duration => Text(duration.ToTimeSpan()),
+        Density { Unit: UnitsNet.Units.DensityUnit.KilogramPerLiter } density => Unit(Significant((double)density.Value, 3), "kg/L"),
         Density density => Unit(Significant(density.KilogramsPerCubicMeter, 3), "kg/m³"),
         Ratio factor => Number(Significant(factor.DecimalFractions, 3)),
 
