@@ -128,7 +128,11 @@ public static partial class KitchenFormat
         Area area => Text(area, system),
         VolumeFlow flow => Text(flow, system),
         Duration duration => Text(duration.ToTimeSpan()),
+        Density { Unit: UnitsNet.Units.DensityUnit.KilogramPerLiter } density => Unit(Significant((double)density.Value, 3), "kg/L"),
+        Density density => Unit(Significant(density.KilogramsPerCubicMeter, 3), "kg/m³"),
         Ratio factor => Number(Significant(factor.DecimalFractions, 3)),
+
+        // UnitsNet's own text makes it load every quantity it knows, 9 MB for good: list above what pages show.
         _ => Unit(Significant((double)quantity.Value, 3), quantity.ToString("a", System.Globalization.CultureInfo.InvariantCulture)),
     };
 

@@ -4,11 +4,13 @@ namespace Stockwright.Numerics;
 /// The accepted steps of an integration with the quartic that joins their ends (equation N.5 in docs/equations-physics.md),
 /// in one growing array.
 /// </summary>
-internal sealed class DenseOutput(int dimension)
+/// <param name="dimension">Unknowns.</param>
+/// <param name="steps">Steps there is room for before the array grows.</param>
+internal sealed class DenseOutput(int dimension, int steps)
 {
     private const int Coefficients = 5;
     private readonly int stride = 2 + (Coefficients * dimension);
-    private double[] store = new double[16 * (2 + (Coefficients * dimension))];
+    private double[] store = new double[steps * (2 + (Coefficients * dimension))];
 
     internal int Count { get; private set; }
 

@@ -37,11 +37,20 @@ public static class DormandPrince
     {
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(options);
-        Validate(system.Dimension, startTime, startState, endTime);
+        return Integrate(new DormandPrinceStep<TSystem>(system), startTime, startState, endTime, options, events);
+    }
+
+    /// <summary>The same in a workspace of the caller's, for who integrates one system many times.</summary>
+    internal static OdeSolution Integrate<TSystem>(
+        DormandPrinceStep<TSystem> step, double startTime, ReadOnlySpan<double> startState, double endTime, OdeOptions options, params ReadOnlySpan<OdeEvent> events)
+        where TSystem : IOdeSystem
+    {
+        Validate(step.Dimension, startTime, startState, endTime);
         options.Validate(startState.Length);
 
-        DenseOutput? dense = options.KeepDenseOutput || !events.IsEmpty ? new DenseOutput(startState.Length) : null;
-        DormandPrinceStep<TSystem> step = new(system, startTime, startState);
+        // Without dense output to keep, events need the step at hand alone.
+        DenseOutput? dense = options.KeepDenseOutput || !events.IsEmpty ? new DenseOutput(startState.Length, options.KeepDenseOutput ? 16 : 1) : null;
+        step.Start(startTime, startState);
         EventWatch<TSystem> watch = new(events, startTime, startState);
         double t = startTime;
         double h = FirstStep(step, t, endTime, options);

@@ -23,11 +23,11 @@ internal sealed class DormandPrinceStep<TSystem>
     private TSystem system;
 #pragma warning restore IDE0044
 
-    internal DormandPrinceStep(TSystem system, double startTime, ReadOnlySpan<double> startState)
+    internal DormandPrinceStep(TSystem system)
     {
         this.system = system;
-        dimension = startState.Length;
-        state = startState.ToArray();
+        dimension = system.Dimension;
+        state = new double[dimension];
         trial = new double[dimension];
         k1 = new double[dimension];
         k2 = new double[dimension];
@@ -37,8 +37,9 @@ internal sealed class DormandPrinceStep<TSystem>
         k6 = new double[dimension];
         k7 = new double[dimension];
         probe = new double[dimension];
-        Slope(startTime, state, k1);
     }
+
+    internal int Dimension => dimension;
 
     /// <summary>State at the start of the step.</summary>
     internal ReadOnlySpan<double> State => state;
@@ -47,6 +48,14 @@ internal sealed class DormandPrinceStep<TSystem>
     internal ReadOnlySpan<double> Trial => trial;
 
     internal int Evaluations { get; private set; }
+
+    /// <summary>Begins anew at a state.</summary>
+    internal void Start(double time, ReadOnlySpan<double> at)
+    {
+        at.CopyTo(state);
+        Evaluations = 0;
+        Slope(time, state, k1);
+    }
 
     /// <summary>Tries a step from the current state; the current state stays.</summary>
     internal void Try(double t, double h)

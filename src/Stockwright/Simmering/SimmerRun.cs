@@ -23,6 +23,7 @@ internal sealed class SimmerRun
     private readonly PotEnvironment environment;
     private readonly SimmerScript script;
     private readonly PotSystem system;
+    private readonly DormandPrinceStep<PotSystem> step;
     private readonly PotState pot;
     private readonly SimmerRecorder? recorder;
     private double now;
@@ -34,6 +35,7 @@ internal sealed class SimmerRun
         this.environment = environment;
         this.script = script;
         this.system = system;
+        step = new DormandPrinceStep<PotSystem>(system);
         pot = new PotState(environment, system, script);
         recorder = sampled ? new SimmerRecorder(pot, script) : null;
     }
@@ -191,8 +193,8 @@ internal sealed class SimmerRun
             _ => Sampled,
         };
         OdeSolution solution = untilSet
-            ? DormandPrince.Integrate(system, now, pot.Vector, end, options, Reaches(mode))
-            : DormandPrince.Integrate(system, now, pot.Vector, end, options);
+            ? DormandPrince.Integrate(step, now, pot.Vector, end, options, Reaches(mode))
+            : DormandPrince.Integrate(step, now, pot.Vector, end, options);
         pot.Take(solution.FinalState);
         now = solution.EndTime;
         recorder?.Keep(solution, mode);

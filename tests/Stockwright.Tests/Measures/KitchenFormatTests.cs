@@ -131,6 +131,7 @@ public sealed class KitchenFormatTests
     {
         Assert.Equal("1.3", KitchenFormat.Text((IQuantity)Ratio.FromDecimalFractions(1.3), Metric));
         Same("1000 kg/m³", KitchenFormat.Text((IQuantity)Density.FromKilogramsPerCubicMeter(1000), Metric));
+        Same("1.15 kg/L", KitchenFormat.Text((IQuantity)Density.FromKilogramsPerLiter(1.15), Metric));
         Same("2 h", KitchenFormat.Text((IQuantity)Duration.FromHours(2), Metric));
     }
 
