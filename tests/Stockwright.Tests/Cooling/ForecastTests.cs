@@ -39,7 +39,7 @@ public sealed class ForecastTests
                 Assert.InRange(course.Books.RelativeGap, 0, 1e-9);
                 bool begun = course.StepStarts.Count > 1;
                 bool covered = lids.Item1.Kind != LidKind.Off;
-                Assert.Equal(begun && covered && (pours || lids.Item2.Kind == LidKind.Off), course.Books.WithLids.Joules > 0);
+                Assert.Equal(begun && covered && (pours || lids.Item2.Kind == LidKind.Off), course.Books.WithLids.Joules != 0);
                 Assert.All(course.Samples, sample => Assert.True(sample.Mean <= sample.Warmest + TemperatureDelta.FromKelvins(1e-9)));
             }
         },

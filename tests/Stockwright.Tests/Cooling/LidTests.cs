@@ -22,14 +22,22 @@ public sealed class LidTests
         const double over = 12;
         LidState lid = new(400, Area, 20);
         double length = 60.0 / steps;
+        double taken = 0;
+        double onward = 0;
         for (int i = 0; i < steps; i++)
         {
             var face = lid.Face(under, over, 22, length);
-            lid.Take(face.WattsPerSquareMetreKelvin * Area * (90 - face.Celsius) * length, length);
+            double joules = face.WattsPerSquareMetreKelvin * Area * (90 - face.Celsius) * length;
+            taken += joules;
+            onward += lid.Take(joules, length);
         }
 
         double goal = ((under * 90) + (over * 22)) / (under + over);
-        Close.To(goal + ((20 - goal) * Math.Exp(-(under + over) * Area * 60 / 400)), lid.Celsius, 1e-9);
+        double time = 400 / ((under + over) * Area);
+        double faded = Math.Exp(-60 / time);
+        Close.To(goal + ((20 - goal) * faded), lid.Celsius, 1e-9);
+        Close.To(under * Area * (((90 - goal) * 60) - ((20 - goal) * time * (1 - faded))), taken, 1e-6);
+        Close.To(taken - onward, 400 * (lid.Celsius - 20), 1e-6);
     }
 
     // R1 (heat.md 8, two integrators agreeing to 5e-12): stock-lid 1.5 W/K, lid-room 0.5 W/K and radiation 0.30, 400 J/K, room 22 °C.
