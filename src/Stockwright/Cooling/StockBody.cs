@@ -60,7 +60,7 @@ internal sealed class StockBody
     internal double SurfaceCelsius => conducting?.LayerCelsius(conducting.Grid.Layers - 1) ?? column.TopCelsius;
 
     /// <summary>Share of the water that is ice.</summary>
-    internal double FrozenShare => conducting?.Mean(material.Frozen) ?? 0;
+    internal double FrozenShare => conducting is null || material.IsLinear ? 0 : conducting.Mean(material.Frozen);
 
     /// <summary>Largest change of any part in the last step, K.</summary>
     internal double LastChange { get; private set; }

@@ -193,6 +193,10 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
         string section = page[page.IndexOf("id=\"cooling\"", StringComparison.Ordinal)..];
         Assert.Contains("Meets the limit", section, StringComparison.Ordinal);
         Assert.Contains("local rule", section, StringComparison.Ordinal);
+        string folded = section[..section.IndexOf("See the curve and every way", StringComparison.Ordinal)];
+        Assert.Contains("drawing-cooling", folded, StringComparison.Ordinal);
+        Assert.Contains("drawing-vessel", folded, StringComparison.Ordinal);
+        Assert.Contains("In the fridge", folded, StringComparison.Ordinal);
         int link = section.IndexOf("/cooling?", StringComparison.Ordinal);
         Assert.DoesNotContain("class=\"problems\"", await PageAsync(section[link..section.IndexOf('"', link)]), StringComparison.Ordinal);
     }
