@@ -63,7 +63,7 @@ public sealed record CoolingCourse
     /// <summary>True when part of the stock freezes.</summary>
     public bool Freezes => FirstIceAt is not null;
 
-    /// <summary>Most the top is warmer than the bottom while it is liquid, and when.</summary>
+    /// <summary>Most the top is warmer than the bottom while it is liquid, from two minutes on, and when.</summary>
     public required (TemperatureDelta Spread, TimeSpan At) Layering { get; init; }
 
     /// <summary>Number of a step that never reached its end, or null.</summary>

@@ -22,6 +22,9 @@ internal sealed class CoolingRun
 
     /// <summary>Water that stays thin stops moving where it is densest.</summary>
     private const double GreatestDensityCelsius = 4;
+
+    /// <summary>Until the pot has turned over once, the cold gathers in a film at the bottom thinner than a layer.</summary>
+    private const double FirstTurnSeconds = 120;
     private const double IceSpecificHeat = 2050;
     private const double IceCelsius = -5;
 
@@ -235,7 +238,7 @@ internal sealed class CoolingRun
         }
 
         seconds += length;
-        if (!body.Conducts && body.WarmestCelsius - body.ColdestCelsius > layering.Kelvins)
+        if (!body.Conducts && seconds >= FirstTurnSeconds && body.WarmestCelsius - body.ColdestCelsius > layering.Kelvins)
         {
             layering = (body.WarmestCelsius - body.ColdestCelsius, seconds);
         }
