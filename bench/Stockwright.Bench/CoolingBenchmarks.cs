@@ -34,6 +34,9 @@ public class CoolingBenchmarks
     public CoolingCourse OneMethodWithConduction() => CoolingForecaster.Central(Stock, Methods[5]);
 
     [Benchmark]
+    public CoolingCourse OneMethodWithFreezing() => CoolingForecaster.Central(Stock, Methods[4]);
+
+    [Benchmark]
     public IReadOnlyList<CoolingResult> EightMethodsWithBands() => CoolingForecaster.Compare(Stock, Methods);
 
     [Benchmark]

@@ -28,7 +28,7 @@ public sealed record LimitDocument(
 /// <summary>One stage of a limit.</summary>
 public sealed record LimitStageDocument(double FromKelvins, double ToKelvins, double WithinSeconds, StageClock Clock);
 
-/// <summary>A way of cooling, judged; saved is the time it buys in the first stage over the pot left as it stands, handwork is common practice, no source.</summary>
+/// <summary>A way of cooling, judged; saved is the time it buys in the first stage over the pot left as it stands, handwork is common practice, no source. First ice is when ice begins to form at the wall; top over bottom the most they part while liquid.</summary>
 public sealed record CoolingWayDocument(
     string Link,
     string Name,
@@ -39,7 +39,10 @@ public sealed record CoolingWayDocument(
     double? HandsOnSeconds,
     double? SavedSeconds,
     BandDocument? StoreRiseKelvins,
-    bool Freezes);
+    bool Freezes,
+    double? FirstIceSeconds,
+    double TopOverBottomKelvins,
+    IReadOnlyList<string> Cautions);
 
 /// <summary>One stage on the fast edge, the middle and the slow edge of the band; null where a course never gets there.</summary>
 public sealed record StageDocument(

@@ -13,9 +13,9 @@ internal static class CoolingDocumentMaker
     public static CoolingDocument Make(CoolingView view, CoolingAnswer answer) => new(
         $"{CoolingWriter.Page}?{view.Typed.With(CoolingFields.Readings, null).ToQuery()}",
         Limit(answer.Ask.Limit),
-        Way(view, answer.Asked.Forecast, answer.Asked.Verdict) with { HandsOnSeconds = null },
+        Way(view, answer.Ask.Stock, answer.Asked.Forecast, answer.Asked.Verdict) with { HandsOnSeconds = null },
         Curve(answer.Asked.Forecast),
-        [.. answer.Advice.Ranked.Select(way => Way(view, way.Forecast, way.Verdict) with { HandsOnSeconds = way.HandMinutes * 60, SavedSeconds = way.Saved?.TotalSeconds })],
+        [.. answer.Advice.Ranked.Select(way => Way(view, answer.Ask.Stock, way.Forecast, way.Verdict) with { HandsOnSeconds = way.HandMinutes * 60, SavedSeconds = way.Saved?.TotalSeconds })],
         [.. answer.Growth.Select(pair => new GrowthDocument(pair.Middle.Model.Organism, pair.Middle.Best, pair.Middle.Cautious, pair.Slow.Worst))],
         GrowthEstimate.Label,
         answer.Measured is { Verdict: { } verdict, Action: { } action } measured ? Measured(measured, verdict, action) : null);
@@ -31,7 +31,7 @@ internal static class CoolingDocumentMaker
         [.. limit.Stages.Select(stage => new LimitStageDocument(stage.From.Value.Kelvins, stage.To.Value.Kelvins, stage.Within.TotalSeconds, stage.Clock))],
         limit.Notes);
 
-    private static CoolingWayDocument Way(CoolingView view, CoolingForecast forecast, BandVerdict verdict) => new(
+    private static CoolingWayDocument Way(CoolingView view, CoolingCase stock, CoolingForecast forecast, BandVerdict verdict) => new(
         CoolingWriter.LinkTo(view, forecast.Method),
         CoolingWords.Name(forecast.Method.Steps, view.Units),
         verdict.Outcome,
@@ -45,7 +45,10 @@ internal static class CoolingDocumentMaker
         null,
         null,
         forecast.StoreRise is { } rise ? PlanDocumentMaker.Bands(rise, delta => delta.Kelvins) : null,
-        forecast.Central.Freezes);
+        forecast.Central.Freezes,
+        forecast.Central.FirstIceAt?.TotalSeconds,
+        forecast.Central.Layering.Spread.Kelvins,
+        [.. JarCautions.Of(stock, forecast).Select(caution => JarWords.Of(caution, view.Units))]);
 
     private static StageDocument Stage(StageVerdict stage) => new(
         stage.Number, stage.DueAt?.TotalSeconds, null, stage.ReachedAt?.TotalSeconds, null, stage.OverBy?.TotalSeconds, stage.IsOverByAtLeast, stage.Outcome);

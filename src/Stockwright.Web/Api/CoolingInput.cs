@@ -78,6 +78,12 @@ public sealed record CoolingInput
     [Description("Tubs at hand; 40 when left out.")]
     public int? Tubs { get; init; }
 
+    [Description("Glass jars at hand; none when left out.")]
+    public int? Jars { get; init; }
+
+    [Description("Size of a jar: 250ml, 500ml (default), 1l, pint or quart; US measure the last two.")]
+    public string? Jar { get; init; }
+
     [Description("Frozen wands at hand.")]
     [JsonPropertyName("kit-wands")]
     public int? KitWands { get; init; }
@@ -116,7 +122,7 @@ public sealed record CoolingStepInput
     [Description("Water in bath or sink; kg or lb.")]
     public double? Water { get; init; }
 
-    [Description("same (default), pans or tubs.")]
+    [Description("same (default), pans, tubs or jars.")]
     public string? Into { get; init; }
 
     [Description("How many of them; as few as hold it when left out.")]

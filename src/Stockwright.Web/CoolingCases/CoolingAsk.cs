@@ -10,6 +10,7 @@ namespace Stockwright.Web.CoolingCases;
 /// <param name="Kit">What the kitchen has.</param>
 /// <param name="Pan">A pan of the kit, whatever their number.</param>
 /// <param name="Tub">A tub of the kit.</param>
+/// <param name="Jar">A jar of the kit.</param>
 /// <param name="Limit">The home limit.</param>
 public sealed record CoolingAsk(
-    CoolingCase Stock, CoolingMethod Method, IReadOnlyList<int> Rows, CoolingKit Kit, CoolingVessel Pan, CoolingVessel Tub, CoolingLimit Limit);
+    CoolingCase Stock, CoolingMethod Method, IReadOnlyList<int> Rows, CoolingKit Kit, CoolingVessel Pan, CoolingVessel Tub, CoolingVessel Jar, CoolingLimit Limit);

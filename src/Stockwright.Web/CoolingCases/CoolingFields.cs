@@ -35,6 +35,8 @@ internal static class CoolingFields
     public const string PanDepth = "pan-depth";
     public const string Tubs = "tubs";
     public const string Tub = "tub";
+    public const string Jars = "jars";
+    public const string Jar = "jar";
 
     public const string Readings = "readings";
     public const string Scale = "scale";
@@ -107,7 +109,7 @@ internal static class CoolingFields
     public static IEnumerable<string> All =>
     [
         Litres, Start, Vessel, PotDiameter, PotHeight, Sets, Setting, Room, Tap, Limit, KitSink, KitIce, KitFridge, FridgeAir, FridgeWatts,
-        KitWalkIn, WalkInAir, KitBlast, BlastAir, KitWands, WandWater, Pans, PanLength, PanWidth, PanDepth, Tubs, Tub, Readings, Scale, Around, Now, Reheated,
+        KitWalkIn, WalkInAir, KitBlast, BlastAir, KitWands, WandWater, Pans, PanLength, PanWidth, PanDepth, Tubs, Tub, Jars, Jar, Readings, Scale, Around, Now, Reheated,
         .. Enumerable.Range(1, MostSteps).SelectMany(Step),
     ];
 }

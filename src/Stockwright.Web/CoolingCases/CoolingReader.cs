@@ -35,7 +35,8 @@ internal sealed class CoolingReader(FieldReader reader, KitchenSetup kitchen, Co
         CoolingVessel? vessel = Vessel(Volume.FromLiters(litres));
         CoolingVessel pan = Pan();
         CoolingVessel tub = CoolingVessel.Tub(Volume.FromCubicMeters(reader.Number(CoolingFields.Tub, "A tub", Measure.Stock, 0.00005, 0.03) ?? (CoolingUsual.TubLitres / 1000)));
-        CoolingKit kit = Kit(pan, tub);
+        CoolingVessel jar = Jar();
+        CoolingKit kit = Kit(pan, tub, jar);
         CoolingCase stock = new()
         {
             Volume = Volume.FromLiters(litres),
@@ -44,10 +45,10 @@ internal sealed class CoolingReader(FieldReader reader, KitchenSetup kitchen, Co
             Site = kitchen.Site with { Room = Temperature.FromKelvins(room), TapWater = Temperature.FromKelvins(tap) },
             Setting = setting,
         };
-        (List<CoolingStep> steps, List<int> rows) = new StepReader(reader, stock, kit, pan, tub, limit).Read();
+        (List<CoolingStep> steps, List<int> rows) = new StepReader(reader, stock, kit, new StepVessels(pan, tub, jar), limit).Read();
         return reader.Problems.Count > 0
             ? null
-            : new CoolingAsk(stock, new CoolingMethod("asked", CoolingWords.Name(steps, reader.Units), steps), rows, kit, pan, tub, limit);
+            : new CoolingAsk(stock, new CoolingMethod("asked", CoolingWords.Name(steps, reader.Units), steps), rows, kit, pan, tub, jar, limit);
     }
 
     internal static ColdStore Fridge(FieldReader reader)
@@ -133,12 +134,25 @@ internal sealed class CoolingReader(FieldReader reader, KitchenSetup kitchen, Co
         return CoolingVessel.Pan(Length.FromMeters(Math.Clamp(length, 0.05, 1)), Length.FromMeters(Math.Clamp(width, 0.05, 1)), Length.FromMeters(Math.Clamp(depth, 0.01, 0.4)));
     }
 
-    private CoolingKit Kit(CoolingVessel pan, CoolingVessel tub)
+    private CoolingVessel Jar()
+    {
+        string typed = reader.Form[CoolingFields.Jar].Trim();
+        JarSize? size = JarSize.Find(typed.Length == 0 ? CoolingUsual.JarId : typed);
+        if (size is null)
+        {
+            reader.Report(CoolingFields.Jar, $"{KitchenNumber.Quote(typed)} is not a size of jar on the list. Choose one from it.");
+        }
+
+        return CoolingVessel.Jar(size ?? JarSize.Find(CoolingUsual.JarId)!);
+    }
+
+    private CoolingKit Kit(CoolingVessel pan, CoolingVessel tub, CoolingVessel jar)
     {
         double? ice = reader.Number(CoolingFields.KitIce, "Ice at hand", Measure.Mass, 0, 2000);
         double? wands = reader.Number(CoolingFields.KitWands, "Frozen wands", Measure.Number, 0, 10);
         double? pans = reader.Number(CoolingFields.Pans, "Pans", Measure.Number, 0, 200);
         double? tubs = reader.Number(CoolingFields.Tubs, "Tubs", Measure.Number, 0, 200);
+        double? jars = reader.Number(CoolingFields.Jars, "Jars", Measure.Number, 0, 200);
         _ = StepReader.Wand(reader);
         return new CoolingKit
         {
@@ -148,7 +162,12 @@ internal sealed class CoolingReader(FieldReader reader, KitchenSetup kitchen, Co
             WalkIn = IsTicked(CoolingFields.KitWalkIn) ? WalkIn(reader) : null,
             BlastChiller = IsTicked(CoolingFields.KitBlast) ? Blast(reader) : null,
             Wands = (int)(wands ?? 0),
-            Vessels = [new OwnedVessels(pan, (int)(pans ?? CoolingUsual.Pans)), new OwnedVessels(tub, (int)(tubs ?? CoolingUsual.Tubs))],
+            Vessels =
+            [
+                new OwnedVessels(pan, (int)(pans ?? CoolingUsual.Pans)),
+                new OwnedVessels(tub, (int)(tubs ?? CoolingUsual.Tubs)),
+                new OwnedVessels(jar, (int)(jars ?? CoolingUsual.Jars)),
+            ],
         };
     }
 

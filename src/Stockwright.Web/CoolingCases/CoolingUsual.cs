@@ -16,6 +16,7 @@ internal static class CoolingUsual
     public const double PanWidthMetres = 0.245;
     public const double PanDepthMetres = 0.065;
     public const double TubLitres = 1;
+    public const string JarId = "500ml";
 
     /// <summary>Water in a sink that does not run.</summary>
     public const double SinkKilograms = 20;
@@ -23,6 +24,9 @@ internal static class CoolingUsual
     /// <summary>As many as it takes, within reason.</summary>
     public const int Pans = 12;
     public const int Tubs = 40;
+
+    /// <summary>Glass takes care: only where the cook says there is some.</summary>
+    public const int Jars = 0;
 
     /// <summary>Tap water in an ice bath.</summary>
     public static Mass BathWater(CoolingCase stock) => Mass.FromKilograms(Math.Max(2, Math.Round(0.4 * stock.Volume.Liters, 1)));

@@ -65,9 +65,18 @@ internal static class CoolingWords
         _ => "",
     };
 
-    /// <summary>What it is in: a pan, two pans, a tub.</summary>
-    public static string Vessel(CoolingVessel vessel, int count) =>
-        (vessel.Floor is null ? "tub" : "pan") + (count == 1 ? "" : "s");
+    /// <summary>What it is in: a pan, two pans, a tub, three glass jars of 500 mL.</summary>
+    public static string Vessel(CoolingVessel vessel, int count)
+    {
+        string plural = count == 1 ? "" : "s";
+        return vessel.Kind switch
+        {
+            VesselKind.Pan => $"pan{plural}",
+            VesselKind.Jar => $"glass jar{plural}{(JarSize.All.FirstOrDefault(size => size.Capacity.Equals(vessel.Capacity, Volume.FromMilliliters(0.01))) is { } size ? $" of {size.Name}" : "")}",
+            VesselKind.Tub => $"tub{plural}",
+            _ => $"pot{plural}",
+        };
+    }
 
     /// <summary>A limit's temperature as its code prints it, the reader's scale first where the code prints both.</summary>
     public static string Degrees(PrintedTemperature printed, UnitSystem units)

@@ -92,7 +92,12 @@ internal static class CoolingWriter
 
         if (step.Pour is { } pour)
         {
-            yield return Entry(CoolingFields.Into, pour.Vessel.Floor is null ? "tubs" : "pans");
+            yield return Entry(CoolingFields.Into, pour.Vessel.Kind switch
+            {
+                VesselKind.Pan => "pans",
+                VesselKind.Jar => "jars",
+                _ => "tubs",
+            });
             yield return Entry(CoolingFields.Count, pour.Count.ToString(CultureInfo.InvariantCulture));
         }
 

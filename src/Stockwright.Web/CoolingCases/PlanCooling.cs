@@ -9,9 +9,10 @@ namespace Stockwright.Web.CoolingCases;
 /// <summary>How a plan's stock gets cold: left in its pot in the fridge, and in a stirred ice bath first.</summary>
 /// <param name="Volume">Stock of one round.</param>
 /// <param name="Start">Temperature it is strained at.</param>
+/// <param name="Vessel">The pot, filled so far; null when it does not hold it.</param>
 /// <param name="Fridge">The pot in the household fridge, lid on; null when it cannot be reckoned.</param>
 /// <param name="IceBath">A stirred ice bath first; null when it cannot be reckoned.</param>
-public sealed record PlanCooling(Volume Volume, Temperature Start, JudgedMethod? Fridge, JudgedMethod? IceBath)
+public sealed record PlanCooling(Volume Volume, Temperature Start, CoolingVessel? Vessel, JudgedMethod? Fridge, JudgedMethod? IceBath)
 {
     /// <summary>Works it out for one round of a plan.</summary>
     public static PlanCooling Of(BatchPlan plan, CoolingLimit limit)
@@ -22,7 +23,7 @@ public sealed record PlanCooling(Volume Volume, Temperature Start, JudgedMethod?
         Temperature start = plan.Simmer.Samples is [.., var last] ? last.Temperature : plan.HeatUp.FinalTemperature;
         if (!(volume > Volume.Zero) || volume > plan.Request.Pot.BrimVolume)
         {
-            return new PlanCooling(volume, start, null, null);
+            return new PlanCooling(volume, start, null, null, null);
         }
 
         CoolingCase stock = new() { Volume = volume, Start = start, Vessel = CoolingVessel.FromPot(plan.Request.Pot, volume), Site = plan.Request.Site };
@@ -35,6 +36,6 @@ public sealed record PlanCooling(Volume Volume, Temperature Start, JudgedMethod?
             new("ice", "", [new CoolingStep { Place = new CoolingPlace.IceBath(CoolingUsual.BathIce(stock, end, water), water, Stirred: true), Until = end }, away]),
         ];
         JudgedMethod?[] judged = [.. CoolingForecaster.Compare(stock, methods).Select(result => result.Forecast is { } forecast ? JudgedMethod.Of(forecast, limit) : null)];
-        return new PlanCooling(volume, start, judged[0], judged[1]);
+        return new PlanCooling(volume, start, stock.Vessel, judged[0], judged[1]);
     }
 }

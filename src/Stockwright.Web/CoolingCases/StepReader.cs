@@ -6,8 +6,11 @@ using UnitsNet;
 
 namespace Stockwright.Web.CoolingCases;
 
+/// <summary>What a step may pour into.</summary>
+internal sealed record StepVessels(CoolingVessel Pan, CoolingVessel Tub, CoolingVessel Jar);
+
 /// <summary>Reads the steps of a way of cooling.</summary>
-internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingKit kit, CoolingVessel pan, CoolingVessel tub, CoolingLimit limit)
+internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingKit kit, StepVessels vessels, CoolingLimit limit)
 {
     /// <summary>The first is what a blank place means where a step is wanted.</summary>
     internal static readonly (string Word, PlaceKind Value)[] Places =
@@ -17,7 +20,7 @@ internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingK
     ];
 
     private static readonly (string Word, LidKind Value)[] Lids = [("off", LidKind.Off), ("on", LidKind.On)];
-    private static readonly (string Word, PourKind Value)[] Pours = [("same", PourKind.Same), ("pans", PourKind.Pans), ("tubs", PourKind.Tubs)];
+    private static readonly (string Word, PourKind Value)[] Pours = [("same", PourKind.Same), ("pans", PourKind.Pans), ("tubs", PourKind.Tubs), ("jars", PourKind.Jars)];
 
     private double litres = stock.Volume.Liters;
 
@@ -37,6 +40,7 @@ internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingK
         Same,
         Pans,
         Tubs,
+        Jars,
     }
 
     /// <summary>The steps with their rows; the pot in the fridge with its lid on where no place is named.</summary>
@@ -149,11 +153,16 @@ internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingK
             return null;
         }
 
-        CoolingVessel vessel = into == PourKind.Pans ? pan : tub;
+        CoolingVessel vessel = into switch
+        {
+            PourKind.Pans => vessels.Pan,
+            PourKind.Jars => vessels.Jar,
+            _ => vessels.Tub,
+        };
         double cubicMetres = litres / 1000;
         double needed = count ?? (deep is { } metres
             ? Math.Ceiling((cubicMetres / (vessel.FloorArea.SquareMeters * metres)) - 1e-9)
-            : Math.Ceiling((cubicMetres / vessel.Capacity.CubicMeters) - 1e-9));
+            : Math.Ceiling((cubicMetres / vessel.Usable.CubicMeters) - 1e-9));
         if (needed > 1000)
         {
             reader.Report(Name(row, CoolingFields.Count), "That takes more than a thousand of them. Choose larger ones, or let it stand deeper.");

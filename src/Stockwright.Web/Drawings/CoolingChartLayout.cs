@@ -30,7 +30,8 @@ internal sealed class CoolingChartLayout
         _endHours = EndHours(judged, measured, limitOf);
         double start = all.OfType<CoolingCurve>().Max(curve => curve.Points.Max(point => point.Temperature.DegreesCelsius));
         _highCelsius = Math.Max(start, limitOf.Limit.Stages[0].From.Value.DegreesCelsius) + 3;
-        _lowCelsius = Math.Min(0, limitOf.Limit.Stages[^1].To.Value.DegreesCelsius) - 3;
+        double coldest = judged?.Forecast.Central.Samples.Min(sample => sample.Surroundings.DegreesCelsius) ?? 0;
+        _lowCelsius = Math.Min(Math.Min(0, coldest), limitOf.Limit.Stages[^1].To.Value.DegreesCelsius) - 3;
         if (judged is not null)
         {
             Central = Line(judged.Forecast.Central.Curve.Points.Select(Plain), Svg.MostPoints);

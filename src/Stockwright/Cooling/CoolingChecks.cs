@@ -134,11 +134,12 @@ internal static class CoolingChecks
 
     private static void Holds(List<CoolingProblem> problems, string field, CoolingVessel vessel, int count, double litres)
     {
-        double capacity = vessel.Capacity.Liters * count;
+        double capacity = vessel.Usable.Liters * count;
         if (litres > capacity * 1.0001)
         {
             string each = count == 1 ? $"The {vessel.Name} holds" : string.Create(CultureInfo.InvariantCulture, $"{count} of {vessel.Name} hold");
-            problems.Add(new(field, string.Create(CultureInfo.InvariantCulture, $"{each} {capacity:0.#} L, less than the {litres:0.#} L of stock.")));
+            string headspace = vessel.FillLimit.DecimalFractions < 1 ? " with room left at the top" : "";
+            problems.Add(new(field, string.Create(CultureInfo.InvariantCulture, $"{each} {capacity:0.#} L{headspace}, less than the {litres:0.#} L of stock.")));
         }
     }
 

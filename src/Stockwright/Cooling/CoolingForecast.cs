@@ -10,21 +10,27 @@ namespace Stockwright.Cooling;
 /// <param name="Surroundings">Temperature of the bath, or of the air it stands in.</param>
 /// <param name="Ice">Ice left in the bath.</param>
 /// <param name="Step">Number of the step, from zero.</param>
-public readonly record struct CoolingSample(TimeSpan At, Temperature Warmest, Temperature Mean, Temperature Surroundings, Mass Ice, int Step);
+/// <param name="Coldest">Temperature of the coldest part: the bottom while it is liquid, the wall once it is set.</param>
+/// <param name="Lid">Temperature of the lid; null without one.</param>
+/// <param name="Frozen">Share of the stock's water that is ice.</param>
+public readonly record struct CoolingSample(
+    TimeSpan At, Temperature Warmest, Temperature Mean, Temperature Surroundings, Mass Ice, int Step, Temperature Coldest, Temperature? Lid, Ratio Frozen);
 
 /// <summary>What is kept of the heat, above water at 0 °C; the sums agree to rounding.</summary>
 /// <param name="AtStart">Held by stock and vessel at the start.</param>
-/// <param name="Added">Brought by ice, water and fresh vessels (ice brings less than nothing).</param>
+/// <param name="Added">Brought by ice, water, fresh vessels and lids (ice brings less than nothing).</param>
 /// <param name="ToSurroundings">Given to air, bench and bath by side, bottom and top.</param>
 /// <param name="Evaporated">Carried off by steam.</param>
 /// <param name="ToWands">Taken up by wands.</param>
 /// <param name="LeftBehind">Left in vessels poured out of.</param>
-/// <param name="AtEnd">Held at the end.</param>
-public sealed record CoolingBooks(Energy AtStart, Energy Added, Energy ToSurroundings, Energy Evaporated, Energy ToWands, Energy LeftBehind, Energy AtEnd)
+/// <param name="WithLids">Gone with lids that were taken off.</param>
+/// <param name="AtEnd">Held at the end by stock, vessels and lids.</param>
+public sealed record CoolingBooks(
+    Energy AtStart, Energy Added, Energy ToSurroundings, Energy Evaporated, Energy ToWands, Energy LeftBehind, Energy WithLids, Energy AtEnd)
 {
     /// <summary>What the books miss by, as a share of the heat at the start.</summary>
     public double RelativeGap => Math.Abs(
-        AtStart.Joules + Added.Joules - ToSurroundings.Joules - Evaporated.Joules - ToWands.Joules - LeftBehind.Joules - AtEnd.Joules) / Math.Abs(AtStart.Joules);
+        AtStart.Joules + Added.Joules - ToSurroundings.Joules - Evaporated.Joules - ToWands.Joules - LeftBehind.Joules - WithLids.Joules - AtEnd.Joules) / Math.Abs(AtStart.Joules);
 }
 
 /// <summary>One course of a method: the central one, or an edge of the band.</summary>
@@ -51,8 +57,14 @@ public sealed record CoolingCourse
     /// <summary>Water lost as steam.</summary>
     public required Mass Evaporated { get; init; }
 
-    /// <summary>True when part of the stock began to freeze, which this calculation leaves out.</summary>
-    public required bool Freezes { get; init; }
+    /// <summary>When the first ice forms in the stock, at its wall; null when none does.</summary>
+    public required TimeSpan? FirstIceAt { get; init; }
+
+    /// <summary>True when part of the stock freezes.</summary>
+    public bool Freezes => FirstIceAt is not null;
+
+    /// <summary>Most the top is warmer than the bottom while it is liquid, from two minutes on, and when.</summary>
+    public required (TemperatureDelta Spread, TimeSpan At) Layering { get; init; }
 
     /// <summary>Number of a step that never reached its end, or null.</summary>
     public required int? StuckInStep { get; init; }

@@ -1,3 +1,4 @@
+using Stockwright.Kitchen;
 using Stockwright.Physics;
 using Stockwright.Simmering;
 using UnitsNet;
@@ -5,7 +6,7 @@ using UnitsNet;
 namespace Stockwright.Cooling;
 
 /// <summary>
-/// Runs one method with one set of figures (equations C.1 to C.15 in docs/equations-cooling.md). Films and surroundings are
+/// Runs one method with one set of figures (equations C.1 to C.24 in docs/equations-cooling.md). Films and surroundings are
 /// taken at the middle of a step, carried on from the step before, so that the whole is of second order.
 /// </summary>
 internal sealed class CoolingRun
@@ -17,6 +18,13 @@ internal sealed class CoolingRun
     private const double MostStepSeconds = 900;
     private const double AimedChangeKelvins = 0.75;
     private const double DoneCelsius = 3;
+    private const double FrozenThroughCelsius = -18;
+
+    /// <summary>Water that stays thin stops moving where it is densest.</summary>
+    private const double GreatestDensityCelsius = 4;
+
+    /// <summary>Until the pot has turned over once, the cold gathers in a film at the bottom thinner than a layer.</summary>
+    private const double FirstTurnSeconds = 120;
     private const double IceSpecificHeat = 2050;
     private const double IceCelsius = -5;
 
@@ -29,20 +37,21 @@ internal sealed class CoolingRun
     private readonly double density;
     private readonly List<CoolingSample> samples = [];
     private readonly List<TimeSpan> stepStarts = [];
+    private readonly HeatLedger ledger;
+    private readonly bool mayFreeze;
+    private LidState? lid;
     private StockBody body;
     private int count = 1;
     private double seconds;
     private double bulkRate;
-    private double added;
-    private double toSurroundings;
-    private double steamJoules;
+    private double warmestRate;
     private double steamKilograms;
-    private double toWands;
-    private double leftBehind;
     private double iceMelted;
     private double? iceGone;
     private (double Celsius, double Seconds)? warmestStore;
-    private bool freezes;
+    private double? firstIce;
+    private (double Kelvins, double Seconds) layering;
+    private double doneCelsius = DoneCelsius;
     private int? stuck;
 
     private CoolingRun(CoolingCase stock, CoolingMethod method, CoolingFactors factors)
@@ -54,7 +63,9 @@ internal sealed class CoolingRun
         specificHeat = FoodProperties.SpecificHeat(stock.Composition, Temperature.FromDegreesCelsius(50)).JoulesPerKilogramKelvin;
         conductivity = FoodProperties.Conductivity(stock.Composition, Temperature.FromDegreesCelsius(15)).WattsPerMeterKelvin;
         density = FoodProperties.Density(stock.Composition, Temperature.FromDegreesCelsius(20)).KilogramsPerCubicMeter;
+        mayFreeze = method.Steps.Any(step => Freezes(step.Place));
         body = new StockBody(stock.Vessel, stock.Volume.CubicMeters * density, stock.Start.DegreesCelsius, specificHeat, conductivity, density);
+        ledger = new HeatLedger(body.HeldJoules);
     }
 
     internal static CoolingCourse Execute(CoolingCase stock, CoolingMethod method, CoolingFactors factors) =>
@@ -62,14 +73,15 @@ internal sealed class CoolingRun
 
     private CoolingCourse Run()
     {
-        double atStart = count * body.HeldJoules;
         for (int i = 0; i < method.Steps.Count && !IsOver; i++)
         {
             stepStarts.Add(TimeSpan.FromSeconds(seconds));
             CoolingStep step = method.Steps[i];
+            Cover(step);
             Begin(step);
+            doneCelsius = Done(step.Place);
             Stand(step, i);
-            if (IsOver && i < method.Steps.Count - 1 && body.WarmestCelsius > DoneCelsius)
+            if (IsOver && i < method.Steps.Count - 1 && body.WarmestCelsius > doneCelsius)
             {
                 stuck = i;
             }
@@ -84,20 +96,40 @@ internal sealed class CoolingRun
             IceGoneAt = iceGone is { } gone ? TimeSpan.FromSeconds(gone) : null,
             WarmestStore = warmestStore is { } warmest ? (Temperature.FromDegreesCelsius(warmest.Celsius), TimeSpan.FromSeconds(warmest.Seconds)) : null,
             Evaporated = Mass.FromKilograms(steamKilograms),
-            Freezes = freezes,
+            FirstIceAt = firstIce is { } ice ? TimeSpan.FromSeconds(ice) : null,
+            Layering = (TemperatureDelta.FromKelvins(layering.Kelvins), TimeSpan.FromSeconds(layering.Seconds)),
             StuckInStep = stuck,
-            Books = new CoolingBooks(
-                Energy.FromJoules(atStart),
-                Energy.FromJoules(added),
-                Energy.FromJoules(toSurroundings),
-                Energy.FromJoules(steamJoules),
-                Energy.FromJoules(toWands),
-                Energy.FromJoules(leftBehind),
-                Energy.FromJoules(count * body.HeldJoules)),
+            Books = ledger.Close(count * (body.HeldJoules + (lid?.HeldJoules ?? 0))),
         };
     }
 
-    private bool IsOver => seconds >= Horizon.TotalSeconds - 1e-6 || body.WarmestCelsius <= DoneCelsius;
+    private bool IsOver => seconds >= Horizon.TotalSeconds - 1e-6 || body.WarmestCelsius <= doneCelsius;
+
+    private static bool Freezes(CoolingPlace place) =>
+        place is CoolingPlace.ColdAir { Store.Air.DegreesCelsius: < FreezingStock.StockFreezingCelsius };
+
+    /// <summary>Left in air that freezes it, it is followed until it is frozen through.</summary>
+    private static double Done(CoolingPlace place) => place is CoolingPlace.ColdAir cold && Freezes(place)
+        ? Math.Clamp(cold.Store.Air.DegreesCelsius + 1, FrozenThroughCelsius, DoneCelsius)
+        : DoneCelsius;
+
+    /// <summary>A lid put on comes at room temperature; one taken off, or poured away from, goes with its heat.</summary>
+    private void Cover(CoolingStep step)
+    {
+        bool covered = step.Lid.Kind != LidKind.Off;
+        if (lid is { } old && (!covered || step.Pour is not null))
+        {
+            ledger.WithLids += count * old.HeldJoules;
+            lid = null;
+        }
+
+        if (covered && lid is null)
+        {
+            CoolingVessel vessel = step.Pour?.Vessel ?? body.Vessel;
+            lid = new LidState(vessel.LidHeatCapacity.JoulesPerKelvin, vessel.FloorSquareMetres, stock.Site.Room.DegreesCelsius);
+            ledger.Added += (step.Pour?.Count ?? count) * lid.HeldJoules;
+        }
+    }
 
     /// <summary>What is done at once: pouring, ice, water. Pouring and adding mix the stock.</summary>
     private void Begin(CoolingStep step)
@@ -118,7 +150,7 @@ internal sealed class CoolingRun
         {
             // The old vessel keeps what its wall holds; the new ones come at room temperature.
             double left = count * vessel.WallHeatCapacityJoulesPerKelvin * mean;
-            leftBehind += left;
+            ledger.LeftBehind += left;
             held -= left;
             vessel = pour.Vessel;
             count = pour.Count;
@@ -126,7 +158,7 @@ internal sealed class CoolingRun
         }
 
         kilograms += ice + water;
-        added += fresh;
+        ledger.Added += fresh;
         double capacity = (kilograms * specificHeat) + (count * vessel.WallHeatCapacityJoulesPerKelvin);
         body = new StockBody(vessel, kilograms / count, (held + fresh) / capacity, specificHeat, conductivity, density);
     }
@@ -134,19 +166,20 @@ internal sealed class CoolingRun
     private void Stand(CoolingStep step, int number)
     {
         Surroundings surroundings = Around(step.Place);
-        FaceFilms films = new(step, body.Vessel, count, body.DepthMetres, stock.Site, airPascals, factors);
+        FaceFilms films = new(step, lid, body.Vessel, count, body.DepthMetres, stock.Site, airPascals, factors);
         WandState[] wands = [.. Enumerable.Range(0, step.Wands).Select(_ => new WandState(step.Wand, factors.Wand))];
         double end = Math.Min(Horizon.TotalSeconds, step.For is { } time ? seconds + time.TotalSeconds : double.PositiveInfinity);
         double until = step.Until?.DegreesCelsius ?? double.NegativeInfinity;
         double length = FirstStepSeconds;
         bulkRate = 0;
+        warmestRate = 0;
         Record(surroundings, number);
         while (seconds < end - 1e-6 && body.WarmestCelsius > until && !IsOver)
         {
             length = Math.Min(length, end - seconds);
-            if (bulkRate < 0 && !double.IsNegativeInfinity(until))
+            if (warmestRate < 0 && !double.IsNegativeInfinity(until))
             {
-                length = Math.Min(length, Math.Max(1, (body.WarmestCelsius - until) / -bulkRate));
+                length = Math.Min(length, Math.Max(1, (body.WarmestCelsius - until) / -warmestRate));
             }
 
             double aroundBefore = surroundings.Celsius;
@@ -167,10 +200,11 @@ internal sealed class CoolingRun
         double half = bulkRate * length / 2;
         double around = surroundings.MidCelsius(length);
         double surface = body.SurfaceCelsius + half;
-        Faces faces = films.At(body.WarmestCelsius + half, body.SideCelsius + half, surface, around);
-        if (factors.SettingCelsius is { } setting && !films.KeepsEven)
+        Faces faces = films.At(body.BulkCelsius + half, body.SideCelsius + half, surface, around, length);
+        double? setting = factors.SettingCelsius ?? (mayFreeze ? GreatestDensityCelsius : null);
+        if (setting is { } celsius && !films.KeepsEven)
         {
-            body.MaySet(setting, faces.InsideFilm);
+            body.MaySet(celsius, faces.InsideFilm, mayFreeze ? stock.Composition.Water.DecimalFractions : null);
         }
 
         double wandWatts = 0;
@@ -179,17 +213,19 @@ internal sealed class CoolingRun
             wandWatts += wand.Take(body.MeanCelsius + half, length);
         }
 
-        double before = body.WarmestCelsius;
+        double warmest = body.WarmestCelsius;
+        double bulk = body.BulkCelsius;
         double kilograms = body.Kilograms;
         HeatGiven given = body.Step(length, faces, LiquidWaterFit.LatentHeatJoulesPerKilogram(Math.Max(surface, 0)), wandWatts);
-        bulkRate = (body.WarmestCelsius - before) / length;
+        warmestRate = (body.WarmestCelsius - warmest) / length;
+        bulkRate = (body.BulkCelsius - bulk) / length;
 
         bool isStore = surroundings is StoreSurroundings;
         double walls = count * (given.Side + given.Bottom);
-        double above = count * given.Top;
-        toSurroundings += walls + above;
-        steamJoules += count * given.Steam;
-        toWands += count * given.Wand;
+        double above = count * (lid?.Take(given.Top, length) ?? given.Top);
+        ledger.ToSurroundings += walls + above;
+        ledger.Steam += count * given.Steam;
+        ledger.ToWands += count * given.Wand;
         steamKilograms += body.Conducts
             ? count * faces.SteamKilogramsPerSquareMetreSecond * body.Vessel.FloorSquareMetres * length
             : count * (kilograms - body.Kilograms);
@@ -202,7 +238,16 @@ internal sealed class CoolingRun
         }
 
         seconds += length;
-        freezes |= body.ColdestCelsius < -0.5;
+        if (!body.Conducts && seconds >= FirstTurnSeconds && body.WarmestCelsius - body.ColdestCelsius > layering.Kelvins)
+        {
+            layering = (body.WarmestCelsius - body.ColdestCelsius, seconds);
+        }
+
+        if (firstIce is null && body.ColdestCelsius < FreezingStock.StockFreezingCelsius)
+        {
+            firstIce = seconds;
+        }
+
         if (isStore && (warmestStore is null || surroundings.Celsius > warmestStore.Value.Celsius))
         {
             warmestStore = (surroundings.Celsius, seconds);
@@ -231,7 +276,10 @@ internal sealed class CoolingRun
             Temperature.FromDegreesCelsius(body.MeanCelsius),
             Temperature.FromDegreesCelsius(surroundings.Celsius),
             Mass.FromKilograms(surroundings.IceKilograms),
-            step);
+            step,
+            Temperature.FromDegreesCelsius(body.ColdestCelsius),
+            lid is { } cover ? Temperature.FromDegreesCelsius(cover.Celsius) : null,
+            Ratio.FromDecimalFractions(body.FrozenShare));
         if (samples.Count > 0 && sample.At <= samples[^1].At)
         {
             // A new step starts where the last one ended: one moment, and the new surroundings.

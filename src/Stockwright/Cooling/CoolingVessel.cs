@@ -8,6 +8,7 @@ namespace Stockwright.Cooling;
 public sealed record CoolingVessel
 {
     private const double SteelConductivity = 15;
+    private const double SteelDensity = 7900;
     private const double PlasticConductivity = 0.3;
     private const double GlassConductivity = 1;
 
@@ -35,6 +36,18 @@ public sealed record CoolingVessel
     /// <summary>Emissivity of its outside.</summary>
     public required Ratio Emissivity { get; init; }
 
+    /// <summary>Heat capacity of its lid, zero or more: a plate over the mouth, rim and knob a tenth more (estimate).</summary>
+    public Entropy LidHeatCapacity { get; init; } = Entropy.Zero;
+
+    /// <summary>What kind of thing it is.</summary>
+    public VesselKind Kind { get; init; } = VesselKind.Pot;
+
+    /// <summary>How full it may be: room is left in a jar for the stock to rise as it freezes.</summary>
+    public Ratio FillLimit { get; init; } = Ratio.FromDecimalFractions(1);
+
+    /// <summary>Most stock it may hold.</summary>
+    public Volume Usable => Capacity * FillLimit.DecimalFractions;
+
     /// <summary>Area of the floor.</summary>
     public Area FloorArea => Area.FromSquareMeters(FloorSquareMetres);
 
@@ -54,13 +67,15 @@ public sealed record CoolingVessel
     {
         ArgumentNullException.ThrowIfNull(pot);
         double depth = pot.LevelAt(filledTo).Meters;
-        (double thickness, double conductivity) = pot.Material switch
+        (double thickness, double conductivity, double wallDensity) = pot.Material switch
         {
-            WallMaterial.Aluminium => (0.003, 200.0),
-            WallMaterial.Copper => (0.002, 390.0),
-            WallMaterial.EnamelledIron => (0.002, 40.0),
-            _ => (0.001, SteelConductivity),
+            WallMaterial.Aluminium => (0.003, 200.0, 2700),
+            WallMaterial.Copper => (0.002, 390.0, 8960),
+            WallMaterial.EnamelledIron => (0.002, 40.0, 7850),
+            _ => (0.001, SteelConductivity, SteelDensity),
         };
+        double specificHeat = WallProperties.SpecificHeat(pot.Material).Value.JoulesPerKilogramKelvin;
+        double brim = pot.BrimDiameter.Meters;
         return new CoolingVessel
         {
             Name = pot.Name,
@@ -68,8 +83,9 @@ public sealed record CoolingVessel
             Capacity = pot.BrimVolume,
             WallResistanceSquareMetreKelvinsPerWatt = thickness / conductivity,
             EmptyMass = pot.EmptyMass,
-            WallSpecificHeat = WallProperties.SpecificHeat(pot.Material).Value,
+            WallSpecificHeat = SpecificEntropy.FromJoulesPerKilogramKelvin(specificHeat),
             Emissivity = WallProperties.Emissivity(pot.Material).Value,
+            LidHeatCapacity = Lid(Math.PI / 4 * brim * brim, thickness * wallDensity, specificHeat),
         };
     }
 
@@ -83,8 +99,12 @@ public sealed record CoolingVessel
         double l = PhysicsRange.Within(length.Centimeters, 5, 100, "cm", "The length of a pan", nameof(length)) / 100;
         double w = PhysicsRange.Within(width.Centimeters, 5, 100, "cm", "The width of a pan", nameof(width)) / 100;
         double d = PhysicsRange.Within(depth.Centimeters, 1, 40, "cm", "The depth of a pan", nameof(depth)) / 100;
-        double steel = ((l * w) + (2 * (l + w) * d)) * 0.0007 * 7900;
-        return Make("steel pan", null, (length, width), l * w * d, 0.0007 / SteelConductivity, steel, 500, 0.3);
+        double steel = ((l * w) + (2 * (l + w) * d)) * 0.0007 * SteelDensity;
+        return Make("steel pan", null, (length, width), l * w * d, 0.0007 / SteelConductivity, steel, 500, 0.3) with
+        {
+            Kind = VesselKind.Pan,
+            LidHeatCapacity = Lid(l * w, 0.0007 * SteelDensity, 500),
+        };
     }
 
     /// <summary>A round plastic tub as wide as it is high.</summary>
@@ -95,19 +115,29 @@ public sealed record CoolingVessel
         double cubicMetres = Litres(capacity, 0.05, 30, "a tub", nameof(capacity)) / 1000;
         double diameter = Math.Cbrt(4 * cubicMetres / Math.PI);
         double plastic = 1.5 * Math.PI * diameter * diameter * 0.001 * 920;
-        return Make("plastic tub", diameter, null, cubicMetres, 0.001 / PlasticConductivity, plastic, 1900, 0.92);
+        return Make("plastic tub", diameter, null, cubicMetres, 0.001 / PlasticConductivity, plastic, 1900, 0.92) with
+        {
+            Kind = VesselKind.Tub,
+            LidHeatCapacity = Lid(Math.PI / 4 * diameter * diameter, 0.92, 1900),
+        };
     }
 
-    /// <summary>A round glass jar, half again as high as wide.</summary>
-    /// <param name="capacity">0.05 to 5 L.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The volume lies outside that range.</exception>
-    public static CoolingVessel Jar(Volume capacity)
+    /// <summary>A straight round glass jar with a thin steel lid, filled to nine tenths: what freezes grows by a tenth.</summary>
+    public static CoolingVessel Jar(JarSize size)
     {
-        double cubicMetres = Litres(capacity, 0.05, 5, "a jar", nameof(capacity)) / 1000;
-        double diameter = Math.Cbrt(4 * cubicMetres / (1.5 * Math.PI));
-        double glass = 1.75 * Math.PI * diameter * diameter * 0.0035 * 2500;
-        return Make("glass jar", diameter, null, cubicMetres, 0.0035 / GlassConductivity, glass, 840, 0.92);
+        ArgumentNullException.ThrowIfNull(size);
+        double diameter = size.InnerDiameter.Meters;
+        double resistance = size.Wall.Meters / GlassConductivity;
+        return Make("glass jar", diameter, null, size.Capacity.CubicMeters, resistance, size.Glass.Kilograms, 840, 0.92) with
+        {
+            Kind = VesselKind.Jar,
+            FillLimit = Ratio.FromDecimalFractions(0.9),
+            LidHeatCapacity = Lid(Math.PI / 4 * diameter * diameter, 0.00025 * SteelDensity, 500),
+        };
     }
+
+    private static Entropy Lid(double squareMetres, double kilogramsPerSquareMetre, double specificHeat) =>
+        Entropy.FromJoulesPerKelvin(1.1 * squareMetres * kilogramsPerSquareMetre * specificHeat);
 
     private static double Litres(Volume capacity, double least, double most, string what, string parameter) =>
         PhysicsRange.Within(capacity.Liters, least, most, "L", $"The volume of {what}", parameter);

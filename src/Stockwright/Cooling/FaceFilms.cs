@@ -10,8 +10,9 @@ namespace Stockwright.Cooling;
 /// <param name="Top">Surface or lid.</param>
 /// <param name="SteamKilogramsPerSquareMetreSecond">Evaporation from the surface.</param>
 /// <param name="InsideFilm">Liquid film on the side wall, W/m2K.</param>
+/// <param name="WallShare">Of still liquid (equation C.20); zero when it is stirred.</param>
 internal readonly record struct Faces(
-    ConductionBoundary Side, ConductionBoundary Bottom, ConductionBoundary Top, double SteamKilogramsPerSquareMetreSecond, double InsideFilm);
+    ConductionBoundary Side, ConductionBoundary Bottom, ConductionBoundary Top, double SteamKilogramsPerSquareMetreSecond, double InsideFilm, double WallShare = 0);
 
 /// <summary>
 /// Films at the temperatures of the moment (equations C.1 to C.5 in docs/equations-cooling.md): wall temperatures by a few
@@ -31,12 +32,11 @@ internal sealed class FaceFilms
     private const double BenchFloor = 2;
     private const double ShelfFloor = 6;
     private const double Crowding = 0.7;
-    private const double UnderLid = 25;
     private const double StoreHumidity = 0.8;
 
     private readonly CoolingPlace place;
     private readonly bool isStirred;
-    private readonly LidPosition lid;
+    private readonly LidState? lid;
     private readonly CoolingFactors factors;
     private readonly CoolingVessel vessel;
     private readonly double depth;
@@ -49,13 +49,12 @@ internal sealed class FaceFilms
     private readonly double steamShare;
     private double wallOuter = double.NaN;
     private double wallInner;
-    private double lidCelsius = double.NaN;
 
-    internal FaceFilms(CoolingStep step, CoolingVessel vessel, int count, double depth, KitchenSite site, double airPascals, CoolingFactors factors)
+    internal FaceFilms(CoolingStep step, LidState? lid, CoolingVessel vessel, int count, double depth, KitchenSite site, double airPascals, CoolingFactors factors)
     {
         place = step.Place;
         isStirred = step.IsStirred || step.Place is CoolingPlace.IceBath { Stirred: true };
-        lid = step.Lid;
+        this.lid = lid;
         this.factors = factors;
         this.vessel = vessel;
         this.depth = depth;
@@ -66,7 +65,7 @@ internal sealed class FaceFilms
         double speed = place is CoolingPlace.ColdAir cold ? cold.Store.AirSpeed.MetersPerSecond : 0;
         fanFilm = speed > 0 ? 7.3 * Math.Pow(speed, 0.8) : 0;
         crowding = count > 1 && place is CoolingPlace.ColdAir ? Crowding : 1;
-        steamShare = LidEscape.CentralFraction(lid) * factors.Film;
+        steamShare = LidEscape.CentralFraction(step.Lid) * factors.Film;
     }
 
     /// <summary>Stirring keeps the stock even and unset.</summary>
@@ -77,7 +76,8 @@ internal sealed class FaceFilms
     /// <param name="side">Temperature just inside the side wall's film.</param>
     /// <param name="surface">Temperature of the surface.</param>
     /// <param name="around">Temperature of the bath or the air.</param>
-    internal Faces At(double bulk, double side, double surface, double around)
+    /// <param name="seconds">Length of the step.</param>
+    internal Faces At(double bulk, double side, double surface, double around, double seconds)
     {
         bool bath = place is CoolingPlace.IceBath or CoolingPlace.TapSink;
         double inside = Inside(bulk, side, around, bath, out double outward);
@@ -89,8 +89,7 @@ internal sealed class FaceFilms
             _ => new ConductionBoundary(BathFloor * outward, 1 / (BathFloor * inside), around),
         };
         double air = bath ? room : around;
-        ConductionBoundary top = ConductionBoundary.Convective(TopFilm(surface, air) * factors.Air * crowding, air);
-        return new Faces(sideFace, bottom, top, Steam(surface, air), inside);
+        return new Faces(sideFace, bottom, Top(surface, air, seconds), Steam(surface, air), inside, isStirred ? 0 : factors.WallShare);
     }
 
     private double Inside(double bulk, double side, double around, bool bath, out double outward)
@@ -134,22 +133,19 @@ internal sealed class FaceFilms
             * factors.Air * crowding,
     };
 
-    private double TopFilm(double surface, double air)
+    private ConductionBoundary Top(double surface, double air, double seconds)
     {
-        if (lid.Kind == LidKind.Off)
+        if (lid is null)
         {
-            return UpFilm(surface, air, PotLosses.WaterEmissivity);
+            return ConductionBoundary.Convective(UpFilm(surface, air, PotLosses.WaterEmissivity) * factors.Air * crowding, air);
         }
 
-        if (double.IsNaN(lidCelsius))
-        {
-            lidCelsius = air + (0.7 * (surface - air));
-        }
-
-        double up = UpFilm(lidCelsius, air, vessel.Emissivity.DecimalFractions);
-        double through = 1 / ((1 / UnderLid) + (1 / up));
-        lidCelsius = air + (through * (surface - air) / up);
-        return through;
+        double emissivity = vessel.Emissivity.DecimalFractions;
+        return lid.Face(
+            LidState.UnderFilm(surface, lid.Celsius, surfaceDiameter, emissivity, airPascals),
+            UpFilm(lid.Celsius, air, emissivity) * factors.Air * crowding,
+            air,
+            seconds);
     }
 
     private double UpFilm(double surface, double air, double emissivity) =>

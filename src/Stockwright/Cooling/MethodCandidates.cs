@@ -21,6 +21,7 @@ internal static class MethodCandidates
     /// <summary>A running tap gives up this far above its own temperature.</summary>
     private const double TapApproachKelvins = 12;
 
+    private static readonly CoolingStep Tap = Stand(new CoolingPlace.TapSink(true, Mass.Zero)) with { IsStirred = true };
     private static readonly double[] PanDepthsCentimetres = [7.5, 5, 3.5, 2.5];
 
     internal static IReadOnlyList<MethodCandidate> List(CoolingCase stock, CoolingKit kit, CoolingLimit limit)
@@ -68,9 +69,8 @@ internal static class MethodCandidates
 
     private static void AddSink(List<MethodCandidate> list, CoolingCase stock, CoolingKit kit, double end, CoolingStep away, string put)
     {
-        CoolingStep tap = Stand(new CoolingPlace.TapSink(true, Mass.Zero)) with { IsStirred = true };
         Temperature tepid = Temperature.FromDegreesCelsius(Math.Min(stock.Site.TapWater.DegreesCelsius + TapApproachKelvins, stock.Start.DegreesCelsius));
-        list.Add(new(new CoolingMethod("tap", $"Running tap water around the pot, stirred{put}", [tap with { Until = tepid }, away]), SinkMinutes + StirMinutes));
+        list.Add(new(new CoolingMethod("tap", $"Running tap water around the pot, stirred{put}", [Tap with { Until = tepid }, away]), SinkMinutes + StirMinutes));
         if (kit.Ice is { Kilograms: <= 0 })
         {
             return;
@@ -86,7 +86,7 @@ internal static class MethodCandidates
             if (tepid > until)
             {
                 CoolingStep bath = Bath(tepid, stirred: true);
-                AddBath(list, kit, $"tap-ice-{id}", $"Running tap water first, then an ice bath, stirred, {there}", bath, SinkMinutes + BathMinutes + StirMinutes, tap with { Until = tepid });
+                AddBath(list, kit, $"tap-ice-{id}", $"Running tap water first, then an ice bath, stirred, {there}", bath, SinkMinutes + BathMinutes + StirMinutes, Tap with { Until = tepid });
             }
 
             CoolingStep Bath(Temperature from, bool stirred)
@@ -107,16 +107,28 @@ internal static class MethodCandidates
 
     private static void AddVessels(List<MethodCandidate> list, CoolingCase stock, CoolingKit kit, OwnedVessels owned)
     {
-        foreach (ColdStore store in new[] { kit.BlastChiller, kit.WalkIn, kit.Fridge }.OfType<ColdStore>())
+        // Stock as it comes from the pot cracks glass: it is cooled in the pot first, or not put in jars at all.
+        bool tooHot = owned.Vessel.Kind == VesselKind.Jar && stock.Start - stock.Site.Room > JarSize.ShockLimit;
+        Temperature jarSafe = Temperature.FromDegreesCelsius(stock.Site.Room.DegreesCelsius + JarSize.ShockLimit.Kelvins);
+        if (tooHot && !(kit.HasSink && stock.Site.TapWater.DegreesCelsius + TapApproachKelvins < jarSafe.DegreesCelsius))
+        {
+            return;
+        }
+
+        // A blast chiller would freeze thin glass, and jars burst.
+        bool isGlass = owned.Vessel.Kind == VesselKind.Jar;
+        foreach (ColdStore store in new[] { isGlass ? null : kit.BlastChiller, kit.WalkIn, kit.Fridge }.OfType<ColdStore>())
         {
             foreach (int count in Counts(stock, owned))
             {
                 string depth = (100 * stock.Volume.CubicMeters / count / owned.Vessel.FloorSquareMetres).ToString("0.#", CultureInfo.InvariantCulture);
                 string id = string.Create(CultureInfo.InvariantCulture, $"{owned.Vessel.Name.Replace(' ', '-')}-{count}-{store.Name.Replace(' ', '-')}");
                 CoolingStep step = Stand(new CoolingPlace.ColdAir(store)) with { Pour = new PourInto(owned.Vessel, count) };
-                list.Add(new(
-                    CoolingMethod.Of(id, $"{Count(count, owned.Vessel.Name)}, {depth} cm deep, in the {store.Name}", step),
-                    PutAwayMinutes + (PourMinutes * count)));
+                string name = $"{Count(count, owned.Vessel.Name)}, {depth} cm deep, in the {store.Name}";
+                int minutes = PutAwayMinutes + (PourMinutes * count);
+                list.Add(tooHot
+                    ? new(new CoolingMethod(id, $"Running tap water around the pot, stirred, then {name}", [Tap with { Until = jarSafe }, step]), minutes + SinkMinutes + StirMinutes)
+                    : new(CoolingMethod.Of(id, name, step), minutes));
             }
         }
     }
@@ -124,7 +136,7 @@ internal static class MethodCandidates
     /// <summary>Fewest vessels that hold the stock; for pans also as many as the usual depths take.</summary>
     private static IEnumerable<int> Counts(CoolingCase stock, OwnedVessels owned)
     {
-        int fewest = (int)Math.Ceiling((stock.Volume.CubicMeters / owned.Vessel.Capacity.CubicMeters) - 1e-9);
+        int fewest = (int)Math.Ceiling((stock.Volume.CubicMeters / owned.Vessel.Usable.CubicMeters) - 1e-9);
         IEnumerable<int> counts = owned.Vessel.Floor is null
             ? [fewest]
             : PanDepthsCentimetres.Select(depth => (int)Math.Ceiling((stock.Volume.CubicMeters / owned.Vessel.FloorSquareMetres * 100 / depth) - 1e-9));

@@ -1,3 +1,4 @@
+using Stockwright.Cooling;
 using Stockwright.Physics;
 using UnitsNet;
 

@@ -1,3 +1,4 @@
+using Stockwright.Cooling;
 using Stockwright.Evidence;
 using Stockwright.Numerics;
 using Stockwright.Physics;

@@ -32,6 +32,20 @@ internal sealed class ConductionField<TMaterial>
         line = new LineSolver<TMaterial>(Math.Max(grid.Rings, grid.Layers), material, Gamma);
     }
 
+    /// <summary>A field even in each layer.</summary>
+    /// <param name="grid">Cells.</param>
+    /// <param name="material">What they are made of.</param>
+    /// <param name="layersCelsius">From the bottom up, one for each layer.</param>
+    internal ConductionField(ConductionGrid grid, TMaterial material, ReadOnlySpan<double> layersCelsius)
+        : this(grid, material, layersCelsius[0])
+    {
+        for (int j = 0; j < grid.Layers; j++)
+        {
+            enthalpy.AsSpan(j * grid.Rings, grid.Rings).Fill(material.JoulesPerCubicMetre(layersCelsius[j]));
+            celsius.AsSpan(j * grid.Rings, grid.Rings).Fill(layersCelsius[j]);
+        }
+    }
+
     /// <summary>The face of the outermost ring.</summary>
     internal ConductionBoundary Side { get; set; }
 
@@ -99,6 +113,25 @@ internal sealed class ConductionField<TMaterial>
     }
 
     internal double WarmestCelsius() => celsius.Max();
+
+    internal double ColdestCelsius() => celsius.Min();
+
+    /// <summary>Mean by volume of something that follows from the temperature.</summary>
+    internal double Mean(Func<double, double> ofCelsius)
+    {
+        double sum = 0;
+        double volume = 0;
+        for (int j = 0; j < grid.Layers; j++)
+        {
+            for (int i = 0; i < grid.Rings; i++)
+            {
+                sum += ofCelsius(celsius[(j * grid.Rings) + i]) * grid.RingAreas[i];
+                volume += grid.RingAreas[i];
+            }
+        }
+
+        return sum / volume;
+    }
 
     /// <summary>Mean temperature of the outermost ring.</summary>
     internal double SideCelsius()

@@ -18,23 +18,28 @@ public sealed class ForecastTests
         Gen.Double[1, 40].Select(water => (CoolingPlace)new CoolingPlace.TapSink(false, Mass.FromKilograms(water))),
         Gen.Const((CoolingPlace)new CoolingPlace.TapSink(true, Mass.Zero)),
         Gen.Const((CoolingPlace)new CoolingPlace.ColdAir(ColdStore.WalkIn)),
-        Gen.Const((CoolingPlace)new CoolingPlace.ColdAir(ColdStore.BlastChiller)));
+        Gen.Double[-30, -1].Select(air => (CoolingPlace)new CoolingPlace.ColdAir(ColdStore.BlastChiller with { Air = Temperature.FromDegreesCelsius(air) })));
 
-    // Conservation: exact, no source needed. Every joule is in the stock, the surroundings, the steam, the wand or the old pot.
+    private static readonly Gen<LidPosition> Lids = Gen.OneOfConst(LidPosition.On, LidPosition.Off, LidPosition.Ajar(Ratio.FromDecimalFractions(0.1)));
+
+    // Conservation: exact, no source needed. Every joule is in the stock, the lid, the surroundings, the steam, the wand or the old pot; a lid taken off takes its own along.
     [Fact]
-    public void Heat_is_kept_in_every_forecast() => Gen.Select(Gen.Double[3, 30], Gen.Double[40, 100], Places, Places, Gen.Int[0, 2], Gen.Double[0, 1], Gen.Bool).Sample(
-        (litres, start, first, second, wands, ice, pours) =>
+    public void Heat_is_kept_in_every_forecast() => Gen.Select(Gen.Double[3, 30], Gen.Double[40, 100], Places, Places, Gen.Int[0, 2], Gen.Double[0, 1], Gen.Bool, Gen.Select(Lids, Lids)).Sample(
+        (litres, start, first, second, wands, ice, pours, lids) =>
         {
             CoolingMethod method = new("m", "m",
             [
-                Cases.Stand(first) with { For = TimeSpan.FromMinutes(40), Wands = wands, IceAdded = Mass.FromKilograms(ice), Lid = LidPosition.Ajar(Ratio.FromDecimalFractions(0.1)) },
-                Cases.Stand(second) with { Pour = pours ? Cases.Pans(8, 10) : null },
+                Cases.Stand(first) with { For = TimeSpan.FromMinutes(40), Wands = wands, IceAdded = Mass.FromKilograms(ice), Lid = lids.Item1, IsStirred = ice > 0.5 },
+                Cases.Stand(second) with { Lid = lids.Item2, Pour = pours ? Cases.Pans(8, 10) : null },
             ]);
             CoolingResult result = CoolingForecaster.Forecast(Cases.Pot(litres, start), method);
             Assert.Empty(result.Problems);
             foreach (CoolingCourse course in new[] { result.Forecast!.Fast, result.Forecast.Central, result.Forecast.Slow })
             {
                 Assert.InRange(course.Books.RelativeGap, 0, 1e-9);
+                bool begun = course.StepStarts.Count > 1;
+                bool covered = lids.Item1.Kind != LidKind.Off;
+                Assert.Equal(begun && covered && (pours || lids.Item2.Kind == LidKind.Off), course.Books.WithLids.Joules != 0);
                 Assert.All(course.Samples, sample => Assert.True(sample.Mean <= sample.Warmest + TemperatureDelta.FromKelvins(1e-9)));
             }
         },

@@ -1,3 +1,4 @@
+using Stockwright.Cooling;
 using Stockwright.Keeping;
 using Stockwright.Numerics;
 using Stockwright.Tests.Physics;

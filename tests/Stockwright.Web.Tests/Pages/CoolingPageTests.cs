@@ -52,6 +52,9 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     [InlineData("s2-ice=4", "s2-place", "")]
     [InlineData("s1-place=fridge&s1-into=tubs&s1-count=2", "s1-count", "2")]
     [InlineData("s1-place=fridge&s1-add-ice=400", "s1-add-ice", "400")]
+    [InlineData("s1-place=fridge&s1-into=jars&s1-count=3", "s1-count", "3")]
+    [InlineData("jar=bucket", "jar", "bucket")]
+    [InlineData("jars=-2", "jars", "-2")]
     [InlineData("sets=own", "setting", "")]
     [InlineData("readings=nothing+here", "readings", "nothing here")]
     [InlineData("scale=kelvin", "scale", "kelvin")]
@@ -65,6 +68,51 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
         Assert.Contains("value=\"23.5\"", page, StringComparison.Ordinal);
         Assert.Contains("name=\"future\" value=\"1\"", page, StringComparison.Ordinal);
         Assert.True(typed.Length == 0 || page.Contains(typed, StringComparison.Ordinal));
+    }
+
+    /// <summary>Soda-lime glass stands a jump of about 40 K (from memory); headspace of NCHFP, So Easy to Preserve, 2006: quart 1 in, narrow 1 1/2 in.</summary>
+    [Fact]
+    public async Task Jars_come_with_the_cautions_of_glass()
+    {
+        string hot = WebUtility.HtmlDecode(await PageAsync("/cooling?litres=4&start=95&jar=500ml&s1-place=ice&s1-ice=6&s1-until=20&s1-into=jars&s2-place=blast"));
+        Assert.Contains("9 glass jars of 500 mL", hot, StringComparison.Ordinal);
+        Assert.Contains("cracks a jar", hot, StringComparison.Ordinal);
+        Assert.Contains("Never stand glass at", hot, StringComparison.Ordinal);
+        Assert.Contains("25 mm in a quart", hot.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        Assert.Contains("is not canning", hot, StringComparison.Ordinal);
+        Assert.Contains("until it is frozen", hot, StringComparison.Ordinal);
+        string cool = await PageAsync("/cooling?litres=4&start=55&s1-place=fridge&s1-into=jars");
+        Assert.Contains("is not canning", cool, StringComparison.Ordinal);
+        Assert.DoesNotContain("cracks a jar", cool, StringComparison.Ordinal);
+        Assert.DoesNotContain("is not canning", await PageAsync("/cooling?" + TenLitres), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Jars_at_hand_are_tried_and_their_links_work()
+    {
+        string page = WebUtility.HtmlDecode(await PageAsync($"/cooling?{TenLitres}&jars=30&jar=1l"));
+        int at = page.IndexOf("12 glass jars of 1 L", StringComparison.Ordinal);
+        Assert.True(at > 0);
+        string link = page[(page.LastIndexOf("href=\"", at, StringComparison.Ordinal) + 6)..at];
+        string there = WebUtility.HtmlDecode(await PageAsync(link[..link.IndexOf('"', StringComparison.Ordinal)]));
+        Assert.Contains("12 glass jars of 1 L", there[..there.IndexOf("Ways that pass", StringComparison.Ordinal)], StringComparison.Ordinal);
+        Assert.DoesNotContain("cracks a jar", there, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_blast_chiller_says_when_the_first_ice_forms()
+    {
+        string page = WebUtility.HtmlDecode(await PageAsync("/cooling?litres=10&s1-place=blast"));
+        Assert.Contains("the first ice forms at the wall after about", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("leaves freezing out", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("first ice", await PageAsync("/cooling?litres=10&s1-place=walk-in"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_still_pot_says_where_to_hold_the_probe_and_a_stirred_one_does_not()
+    {
+        Assert.Contains("warmer than the bottom", await PageAsync("/cooling?litres=10&s1-place=ice"), StringComparison.Ordinal);
+        Assert.DoesNotContain("warmer than the bottom", await PageAsync("/cooling?litres=10&s1-place=ice&s1-stir=1&s1-until=5"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -145,6 +193,10 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
         string section = page[page.IndexOf("id=\"cooling\"", StringComparison.Ordinal)..];
         Assert.Contains("Meets the limit", section, StringComparison.Ordinal);
         Assert.Contains("local rule", section, StringComparison.Ordinal);
+        string folded = section[..section.IndexOf("See the curve and every way", StringComparison.Ordinal)];
+        Assert.Contains("drawing-cooling", folded, StringComparison.Ordinal);
+        Assert.Contains("drawing-vessel", folded, StringComparison.Ordinal);
+        Assert.Contains("In the fridge", folded, StringComparison.Ordinal);
         int link = section.IndexOf("/cooling?", StringComparison.Ordinal);
         Assert.DoesNotContain("class=\"problems\"", await PageAsync(section[link..section.IndexOf('"', link)]), StringComparison.Ordinal);
     }
@@ -171,7 +223,7 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     public void Hostile_links_never_fail()
     {
         string[] fields = [.. Web.CoolingCases.CoolingFields.All, .. Web.KeepingTimes.KeepingFields.All, "units"];
-        string[] values = ["0", "-1", "1", "2,5", "95", "1e308", "NaN", "½", "999999999", "own", "none", "fridge", "ice", "bench", "running", "sink", "walk-in", "blast", "pans", "tubs", "on", "us", "uk-cook-chill", "c", "f", "\0", "\ud800", "<script>alert(1)</script>", "0 90\n10 80\n20 70", "10:30;57,2", "thin", "2026-12-31", "bag"];
+        string[] values = ["0", "-1", "1", "2,5", "95", "1e308", "NaN", "½", "999999999", "own", "none", "fridge", "ice", "bench", "running", "sink", "walk-in", "blast", "pans", "tubs", "jars", "250ml", "quart", "on", "us", "uk-cook-chill", "c", "f", "\0", "\ud800", "<script>alert(1)</script>", "0 90\n10 80\n20 70", "10:30;57,2", "thin", "2026-12-31", "bag"];
         Gen<KeyValuePair<string, string>[]> forms = Gen.Select(Gen.OneOfConst(fields), Gen.OneOfConst(values), (name, value) => KeyValuePair.Create(name, value)).Array[0, 10];
         forms.Sample(
             form =>

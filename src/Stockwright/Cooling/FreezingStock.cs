@@ -1,6 +1,6 @@
 using Stockwright.Numerics;
 
-namespace Stockwright.Keeping;
+namespace Stockwright.Cooling;
 
 /// <summary>
 /// A dilute solution that freezes over a range: ice forms below the freezing point in the share 1 - Tf/T of its water
@@ -9,6 +9,15 @@ namespace Stockwright.Keeping;
 internal readonly struct FreezingStock : IConductionMaterial
 {
     internal const double LatentHeat = 333600;
+
+    /// <summary>Specific heat of stock frozen through, J/(kg K).</summary>
+    internal const double FrozenHeat = 2060;
+
+    /// <summary>Conductivity of stock frozen through, W/(m K).</summary>
+    internal const double FrozenConductivity = 2.1;
+
+    /// <summary>Where ice begins to form in a light stock, C.</summary>
+    internal const double StockFreezingCelsius = -0.5;
 
     private readonly double density;
     private readonly double unfrozenHeat;
@@ -37,9 +46,12 @@ internal readonly struct FreezingStock : IConductionMaterial
     }
 
     /// <summary>Stock of 97 % water, freezing from -0.5 °C.</summary>
-    internal static FreezingStock Stock { get; } = new(-0.5, 0.97, 1000, 4100, 2060, 0.57, 2.1);
+    internal static FreezingStock Stock { get; } = new(StockFreezingCelsius, 0.97, 1000, 4100, FrozenHeat, 0.57, FrozenConductivity);
 
     public bool IsLinear => false;
+
+    /// <summary>Where ice begins to form, C.</summary>
+    internal double FreezingCelsius => freezing;
 
     public double Celsius(double joulesPerCubicMetre)
     {
@@ -69,6 +81,9 @@ internal readonly struct FreezingStock : IConductionMaterial
         double celsius = Celsius(joulesPerCubicMetre);
         return 1 / (density * (frozenHeat - (latent * freezing / (celsius * celsius))));
     }
+
+    /// <summary>Share of the water that is ice (C.50).</summary>
+    internal double FrozenShare(double celsius) => celsius >= freezing ? 0 : 1 - (freezing / celsius);
 
     public double ConductivityWattsPerMetreKelvin(double celsius) => celsius >= freezing
         ? unfrozenConductivity

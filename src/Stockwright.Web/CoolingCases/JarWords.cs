@@ -1,0 +1,31 @@
+using Stockwright.Cooling;
+using Stockwright.Keeping;
+using Stockwright.Measures;
+using UnitsNet;
+
+namespace Stockwright.Web.CoolingCases;
+
+/// <summary>Cautions about glass jars as a cook reads them.</summary>
+internal static class JarWords
+{
+    public static string Of(JarCaution caution, UnitSystem units) => caution.Risk switch
+    {
+        JarRisk.HotIntoCold =>
+            $"Stock at {KitchenFormat.Text(caution.Hot!.Value, units)} cracks a jar at {KitchenFormat.Text(caution.Cold!.Value, units)}: plain glass stands a jump of about {KitchenFormat.Text(JarSize.ShockLimit, units)} (from memory). Cool it below {KitchenFormat.Text(caution.Cold.Value + JarSize.ShockLimit, units)} in the pot first, or warm the jars in hot water.",
+        JarRisk.ColdAroundHot =>
+            $"Never stand glass at {KitchenFormat.Text(caution.Hot!.Value, units)} in water at {KitchenFormat.Text(caution.Cold!.Value, units)}: it cracks. Chill the stock in the pot, then fill the jars.",
+        JarRisk.Freezes =>
+            $"Stock freezes in these jars, and ice is a tenth larger: {Headspaces(units)} {Headspace.GlassCaution}",
+        _ =>
+            "Reckoned with a tenth of each jar left empty. Lay the lids on loose and close them once it is cold: sealed warm, the middle stays in the danger zone without air. A lid that sucks down is not canning: these jars belong in the fridge.",
+    };
+
+    private static string Headspaces(UnitSystem units)
+    {
+        HeadspaceFigure pint = Headspace.ForFreezing(ContainerSize.Pint, narrowTop: false);
+        HeadspaceFigure quart = Headspace.ForFreezing(ContainerSize.Quart, narrowTop: false);
+        Length narrow = Headspace.ForFreezing(ContainerSize.Pint, narrowTop: true).Height;
+        Length narrowQuart = Headspace.ForFreezing(ContainerSize.Quart, narrowTop: true).Height;
+        return $"leave {KitchenFormat.Text(pint.Height, units)} in a pint or 500 mL jar, {KitchenFormat.Text(quart.Height, units)} in a quart or litre one, {KitchenFormat.Text(narrow, units)} and {KitchenFormat.Text(narrowQuart, units)} under a narrow top ({quart.Source}).";
+    }
+}
