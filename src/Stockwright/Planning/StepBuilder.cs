@@ -1,9 +1,12 @@
+using System.Globalization;
+
 namespace Stockwright.Planning;
 
 /// <summary>Lays steps one after another from a moment.</summary>
 internal sealed class StepBuilder(PlanSchedule schedule)
 {
     private readonly List<PlanStep> steps = [];
+    private readonly Dictionary<StepKind, int> counts = [];
 
     public IReadOnlyList<PlanStep> Steps => steps;
 
@@ -11,6 +14,7 @@ internal sealed class StepBuilder(PlanSchedule schedule)
     public void At(DateTimeOffset at, StepKind kind, string title, string detail, TimeSpan duration, TimeSpan handsOn, int? checkIndex = null, params Caution[] cautions) =>
         steps.Add(new PlanStep
         {
+            Key = KeyOf(kind),
             Kind = kind,
             Title = title,
             Detail = detail,
@@ -27,5 +31,11 @@ internal sealed class StepBuilder(PlanSchedule schedule)
     {
         At(at, kind, title, detail, duration, handsOn, null, cautions);
         return at + duration;
+    }
+
+    private string KeyOf(StepKind kind)
+    {
+        counts[kind] = counts.GetValueOrDefault(kind) + 1;
+        return string.Create(CultureInfo.InvariantCulture, $"{kind.ToString().ToLowerInvariant()}-{counts[kind]}");
     }
 }
