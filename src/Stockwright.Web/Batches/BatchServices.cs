@@ -1,0 +1,15 @@
+namespace Stockwright.Web.Batches;
+
+/// <summary>Registers what batches need.</summary>
+internal static class BatchServices
+{
+    public static void AddBatches(this IServiceCollection services)
+    {
+        services.AddSingleton<BatchNews>();
+        services.AddSingleton<PhotoDesk>();
+        services.AddScoped<BatchDesk>();
+        services.AddScoped<LogDesk>();
+    }
+
+    public static void MapBatches(this IEndpointRouteBuilder app) => app.MapBatchLog();
+}
