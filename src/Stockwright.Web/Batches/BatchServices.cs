@@ -9,7 +9,14 @@ internal static class BatchServices
         services.AddSingleton<PhotoDesk>();
         services.AddScoped<BatchDesk>();
         services.AddScoped<LogDesk>();
+        services.AddScoped<StoveDesk>();
+        services.AddScoped<BatchStarter>();
+        services.AddScoped<TodayDesk>();
     }
 
-    public static void MapBatches(this IEndpointRouteBuilder app) => app.MapBatchLog();
+    public static void MapBatches(this IEndpointRouteBuilder app)
+    {
+        app.MapBatchLog();
+        app.MapLogExport();
+    }
 }
