@@ -113,7 +113,7 @@ internal sealed class PotDriver
 
         Pot.Track();
         recorder?.EndInterval(from, Now, first ? 12 : 4);
-        reheating = false;
+        Again();
     }
 
     /// <summary>Goes on until a moment of the stage's clock, which stands still while the heat is away and until it is back at its temperature (R.2).</summary>
