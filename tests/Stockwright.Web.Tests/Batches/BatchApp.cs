@@ -61,6 +61,17 @@ public sealed class BatchApp : WebApplicationFactory<Program>
     public static async Task<JsonElement> LogAsync(HttpClient browser, string address) =>
         JsonElement.Parse((await GetAsync(browser, $"{address}/log.json")).Html);
 
+    /// <summary>Keeps the database busy, as another program might, until disposed.</summary>
+    public IDisposable LockTheBook()
+    {
+        SqliteConnection connection = new(new SqliteConnectionStringBuilder { DataSource = Assert.Single(data.EnumerateFiles("*.db")).FullName, Pooling = false }.ToString());
+        connection.Open();
+        using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = "BEGIN IMMEDIATE";
+        command.ExecuteNonQuery();
+        return connection;
+    }
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Production");

@@ -46,7 +46,7 @@ public sealed class StovePageTests : IDisposable
         Assert.Contains("data-alarm=\"fill-1\"", html, StringComparison.Ordinal);
         Assert.Contains("<div id=\"outbox\"></div>", html, StringComparison.Ordinal);
         Assert.Contains("<div id=\"reminders\"></div>", html, StringComparison.Ordinal);
-        Assert.DoesNotContain("data-enhance", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("data-enhance", html[html.IndexOf("id=\"stove\"", StringComparison.Ordinal)..], StringComparison.Ordinal);
         Assert.DoesNotContain(" style=", html, StringComparison.Ordinal);
         string[] ids = All(html, " id=\"");
         Assert.Equal(ids.Length, ids.Distinct(StringComparer.Ordinal).Count());
@@ -85,6 +85,29 @@ public sealed class StovePageTests : IDisposable
             Assert.Equal(HttpStatusCode.SeeOther, (await PostAsync(browser, address, fields)).Status);
         }
 
+        Assert.Single((await LogAsync(browser, address)).GetProperty("entries").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task What_could_not_be_stored_says_so_and_is_sent_again_as_it_was()
+    {
+        using HttpClient browser = app.Browser();
+        string address = await StartAsync(browser);
+        Dictionary<string, string> fields = (await GetAsync(browser, address)).FormById("note-")!;
+        Page failed;
+        using (app.LockTheBook())
+        {
+            failed = await PostAsync(browser, address, fields, ("text", "Do not\nlose me"));
+        }
+
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, failed.Status);
+        Assert.Contains("Not stored: Note", failed.Text, StringComparison.Ordinal);
+        Assert.Contains("keeps the database in", failed.Text, StringComparison.Ordinal);
+        Assert.Empty((await LogAsync(browser, address)).GetProperty("entries").EnumerateArray());
+        Dictionary<string, string> kept = failed.FormById("again")!;
+        Assert.Equal((fields["entry"], "Do not\nlose me"), (kept["entry"], kept["text"]));
+        Assert.Equal(HttpStatusCode.SeeOther, (await PostAsync(browser, address, kept)).Status);
+        Assert.Equal(HttpStatusCode.SeeOther, (await PostAsync(browser, address, kept)).Status);
         Assert.Single((await LogAsync(browser, address)).GetProperty("entries").EnumerateArray());
     }
 
