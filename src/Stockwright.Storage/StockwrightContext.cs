@@ -32,6 +32,12 @@ public sealed class StockwrightContext(DbContextOptions<StockwrightContext> opti
 
     internal DbSet<SavedPlanEntity> Plans => Set<SavedPlanEntity>();
 
+    internal DbSet<BatchEntity> Batches => Set<BatchEntity>();
+
+    internal DbSet<LogEntryEntity> LogEntries => Set<LogEntryEntity>();
+
+    internal DbSet<PhotoEntity> Photos => Set<PhotoEntity>();
+
     /// <inheritdoc/>
     public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
@@ -69,6 +75,7 @@ public sealed class StockwrightContext(DbContextOptions<StockwrightContext> opti
             kitchen.Property(row => row.Id).ValueGeneratedNever();
             kitchen.Property(row => row.Name).HasMaxLength(NameLength);
             kitchen.Property(row => row.TimeZoneId).HasMaxLength(NameLength);
+            kitchen.Property(row => row.CalendarToken).HasMaxLength(NameLength);
             kitchen.Property(row => row.Version).IsConcurrencyToken();
         });
         KitchenRows<PotEntity>(modelBuilder, "Pots");
@@ -104,6 +111,42 @@ public sealed class StockwrightContext(DbContextOptions<StockwrightContext> opti
             plan.Property(row => row.RecipeName).HasMaxLength(NameLength);
             plan.Property(row => row.PotName).HasMaxLength(NameLength);
             plan.Property(row => row.Version).IsConcurrencyToken();
+        });
+        Logbook(modelBuilder);
+    }
+
+    /// <summary>Rows that are added and never changed; the migration makes triggers that refuse the rest.</summary>
+    private static void Logbook(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<BatchEntity>(batch =>
+        {
+            batch.ToTable("Batches");
+            batch.Property(row => row.Id).ValueGeneratedNever();
+            batch.HasOne<KitchenEntity>().WithMany().HasForeignKey(row => row.KitchenId).OnDelete(DeleteBehavior.Restrict);
+            batch.HasIndex(row => new { row.KitchenId, row.BeginsUtc });
+            batch.Property(row => row.Name).HasMaxLength(NameLength);
+            batch.Property(row => row.RecipeName).HasMaxLength(NameLength);
+            batch.Property(row => row.PotName).HasMaxLength(NameLength);
+            batch.Property(row => row.LimitId).HasMaxLength(NameLength);
+        });
+        modelBuilder.Entity<LogEntryEntity>(entry =>
+        {
+            entry.ToTable("LogEntries");
+            entry.HasKey(row => row.Sequence);
+            entry.HasAlternateKey(row => row.Id);
+            entry.HasOne<BatchEntity>().WithMany().HasForeignKey(row => row.BatchId).OnDelete(DeleteBehavior.Restrict);
+            entry.HasIndex(row => new { row.BatchId, row.Sequence });
+            entry.Property(row => row.Who).HasMaxLength(NameLength);
+            entry.Property(row => row.DeviceZone).HasMaxLength(NameLength);
+            entry.Property(row => row.Kind).HasMaxLength(NameLength);
+        });
+        modelBuilder.Entity<PhotoEntity>(photo =>
+        {
+            photo.ToTable("Photos");
+            photo.HasKey(row => row.EntryId);
+            photo.Property(row => row.EntryId).ValueGeneratedNever();
+            photo.HasOne<LogEntryEntity>().WithOne().HasForeignKey<PhotoEntity>(row => row.EntryId)
+                .HasPrincipalKey<LogEntryEntity>(row => row.Id).OnDelete(DeleteBehavior.Restrict);
         });
     }
 

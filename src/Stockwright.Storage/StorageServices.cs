@@ -6,7 +6,7 @@ namespace Stockwright.Storage;
 /// <summary>Registers the stores; a database provider calls this.</summary>
 public static class StorageServices
 {
-    /// <summary>Adds kitchen, recipe, larder and plan stores over the registered context factory.</summary>
+    /// <summary>Adds the stores of kitchen, recipes, larder, plans, batches and logs over the registered context factory.</summary>
     public static IServiceCollection AddStockwrightStores(this IServiceCollection services)
     {
         services.TryAddSingleton(TimeProvider.System);
@@ -14,6 +14,8 @@ public static class StorageServices
         services.TryAddSingleton<RecipeStore>();
         services.TryAddSingleton<LarderStore>();
         services.TryAddSingleton<PlanStore>();
+        services.TryAddSingleton<BatchStore>();
+        services.TryAddSingleton<LogStore>();
         services.TryAddSingleton<FirstStart>();
         return services;
     }

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Stockwright.Planning;
 using Stockwright.Storage;
 using Stockwright.Web.Api;
+using Stockwright.Web.Batches;
 using Stockwright.Web.CoolingCases;
 using Stockwright.Web.Keeping;
 using Stockwright.Web.Pages;
@@ -64,6 +65,7 @@ builder.Services.AddStorage(options);
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
 builder.Services.AddSingleton<JudgeStock>(StockOutlook.Of);
 builder.Services.AddScoped<PlanDesk>();
+builder.Services.AddBatches();
 
 WebApplication app = builder.Build();
 
@@ -76,7 +78,7 @@ app.MapUnitsSwitch();
 app.MapPlansApi();
 app.MapCoolingApi();
 app.MapHomeLimit();
-app.MapMethods("/", [HttpMethods.Get, HttpMethods.Head], () => Results.LocalRedirect("/plan")).ExcludeFromDescription();
+app.MapBatches();
 app.MapRazorComponents<App>();
 
 app.Lifetime.ApplicationStarted.Register(() =>

@@ -17,6 +17,59 @@ namespace Stockwright.Storage.Sqlite.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Stockwright.Storage.Entities.BatchEntity", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("BeginsUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("KitchenId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("LimitId")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PlanText")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PotName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Query")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("RecipeName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Snapshot")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("StartedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("KitchenId", "BeginsUtc");
+
+                    b.ToTable("Batches", (string)null);
+                });
+
             modelBuilder.Entity("Stockwright.Storage.Entities.HobEntity", b =>
                 {
                     b.Property<int>("KitchenId")
@@ -62,6 +115,10 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.Property<double>("AltitudeMetres")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("CalendarToken")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
                     b.Property<double>("HumidityFraction")
                         .HasColumnType("REAL");
 
@@ -94,6 +151,56 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.HasKey("Id");
 
                     b.ToTable("Kitchens", (string)null);
+                });
+
+            modelBuilder.Entity("Stockwright.Storage.Entities.LogEntryEntity", b =>
+                {
+                    b.Property<long>("Sequence")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Body")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("Corrects")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("DeviceOffsetSeconds")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("DeviceZone")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("HappenedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ReceivedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Who")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Sequence");
+
+                    b.HasIndex("BatchId", "Sequence");
+
+                    b.ToTable("LogEntries", (string)null);
                 });
 
             modelBuilder.Entity("Stockwright.Storage.Entities.OvenEntity", b =>
@@ -196,6 +303,26 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.HasKey("KitchenId", "Id");
 
                     b.ToTable("Recipes", (string)null);
+                });
+
+            modelBuilder.Entity("Stockwright.Storage.Entities.PhotoEntity", b =>
+                {
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Height")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Jpeg")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<int>("Width")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("EntryId");
+
+                    b.ToTable("Photos", (string)null);
                 });
 
             modelBuilder.Entity("Stockwright.Storage.Entities.PotEntity", b =>
@@ -333,12 +460,30 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Trays", (string)null);
                 });
 
+            modelBuilder.Entity("Stockwright.Storage.Entities.BatchEntity", b =>
+                {
+                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                        .WithMany()
+                        .HasForeignKey("KitchenId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Stockwright.Storage.Entities.HobEntity", b =>
                 {
                     b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Stockwright.Storage.Entities.LogEntryEntity", b =>
+                {
+                    b.HasOne("Stockwright.Storage.Entities.BatchEntity", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 
@@ -366,6 +511,16 @@ namespace Stockwright.Storage.Sqlite.Migrations
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Stockwright.Storage.Entities.PhotoEntity", b =>
+                {
+                    b.HasOne("Stockwright.Storage.Entities.LogEntryEntity", null)
+                        .WithOne()
+                        .HasForeignKey("Stockwright.Storage.Entities.PhotoEntity", "EntryId")
+                        .HasPrincipalKey("Stockwright.Storage.Entities.LogEntryEntity", "Id")
+                        .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 

@@ -20,5 +20,8 @@ internal sealed class KitchenEntity : IVersioned
 
     public double? OwnFilmFactor { get; set; }
 
+    /// <summary>Secret part of the address of the calendar feed; null until it is asked for.</summary>
+    public string? CalendarToken { get; set; }
+
     public int Version { get; set; }
 }

@@ -64,6 +64,9 @@ public enum StepKind
 /// <summary>One step of the plan.</summary>
 public sealed record PlanStep
 {
+    /// <summary>Stable name within the plan, kept when the plan is worked out again: kind and count, for instance <c>check-3</c>.</summary>
+    public required string Key { get; init; }
+
     /// <summary>Kind of step.</summary>
     public required StepKind Kind { get; init; }
 

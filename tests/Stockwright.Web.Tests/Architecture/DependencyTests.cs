@@ -28,6 +28,8 @@ public class DependencyTests
         ["Predicting"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning"],
         ["Cooling"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Simmering"],
         ["Keeping"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Cooling"],
+        ["Logbook"] = ["Evidence", "Files", "Measures", "Kitchen", "Predicting", "Planning", "Cooling"],
+        ["Cooking"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning", "Predicting", "Cooling", "Keeping", "Logbook"],
         ["Strength"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Simmering", "Planning", "Predicting"],
     };
 

@@ -1,0 +1,22 @@
+namespace Stockwright.Web.Batches;
+
+/// <summary>Registers what batches need.</summary>
+internal static class BatchServices
+{
+    public static void AddBatches(this IServiceCollection services)
+    {
+        services.AddSingleton<BatchNews>();
+        services.AddSingleton<PhotoDesk>();
+        services.AddScoped<BatchDesk>();
+        services.AddScoped<LogDesk>();
+        services.AddScoped<StoveDesk>();
+        services.AddScoped<BatchStarter>();
+        services.AddScoped<TodayDesk>();
+    }
+
+    public static void MapBatches(this IEndpointRouteBuilder app)
+    {
+        app.MapBatchLog();
+        app.MapLogExport();
+    }
+}

@@ -1,0 +1,94 @@
+using Stockwright.Logbook;
+using Stockwright.Planning;
+using Stockwright.Storage;
+using Stockwright.Web.Forms;
+using Stockwright.Web.Planner;
+using Stockwright.Web.Shell;
+
+namespace Stockwright.Web.Batches;
+
+/// <summary>What became of an entry that was sent.</summary>
+/// <param name="Entry">As it stands in the log; null when it was refused.</param>
+/// <param name="Problems">Why it was refused, by field; empty otherwise.</param>
+/// <param name="IsRepeat">True when it had been stored before.</param>
+/// <param name="IsTrouble">True when it could not be stored though nothing is wrong with it: worth sending again.</param>
+internal sealed record LogAnswer(LogEntry? Entry, IReadOnlyList<InputProblem> Problems, bool IsRepeat = false, bool IsTrouble = false);
+
+/// <summary>The one way into a log: reads, checks, stores, and tells who is looking.</summary>
+internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, TimeProvider clock)
+{
+    /// <summary>Takes an entry.</summary>
+    /// <param name="view">The batch as it stands.</param>
+    /// <param name="form">What was sent; read in the units it names.</param>
+    /// <param name="photo">The picture sent with it, or null.</param>
+    /// <param name="units">Measures when the form does not say.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<LogAnswer> TakeAsync(BatchView view, TypedForm form, IFormFile? photo, UnitSystem units, CancellationToken cancellationToken)
+    {
+        if (view.Course is not { } course)
+        {
+            return new LogAnswer(null, [new InputProblem("", "The plan of this batch cannot be worked out any more, so nothing can be entered.")]);
+        }
+
+        EntryReader reader = new(form, ReaderUnits.Read(form[PlanFields.Units]) ?? units, course.Batch, clock.GetUtcNow());
+        if (reader.Read() is not { } entry)
+        {
+            return new LogAnswer(null, reader.Fields.Problems);
+        }
+
+        // A repeat is answered as the first time, whatever has happened to the batch since.
+        if (view.Log.Find(entry.Id) is null)
+        {
+            (StoredPhoto? picture, IReadOnlyList<InputProblem> problems) = await CheckAsync(view, entry, photo, cancellationToken);
+            if (problems.Count > 0)
+            {
+                return new LogAnswer(null, problems);
+            }
+
+            entry = entry with { Photo = picture };
+        }
+
+        return await StoreAsync(entry, cancellationToken);
+    }
+
+    private async Task<(StoredPhoto? Picture, IReadOnlyList<InputProblem> Problems)> CheckAsync(BatchView view, NewEntry entry, IFormFile? photo, CancellationToken cancellationToken)
+    {
+        LogEntry draft = new()
+        {
+            Id = entry.Id,
+            HappenedAt = entry.HappenedAt,
+            ReceivedAt = clock.GetUtcNow(),
+            Who = entry.Who,
+            Fact = entry.Fact,
+            Corrects = entry.Corrects,
+        };
+        IReadOnlyList<InputProblem> problems = Cooking.EntryChecks.Problems(draft, view.Course!.Batch, view.Log, clock.GetUtcNow());
+        return problems.Count > 0 || entry.Fact is not LogFact.PhotoTaken
+            ? (null, problems)
+            : await photos.ReadAsync(photo, cancellationToken);
+    }
+
+    private async Task<LogAnswer> StoreAsync(NewEntry entry, CancellationToken cancellationToken)
+    {
+        try
+        {
+            Appended appended = await logs.AppendAsync(entry, cancellationToken);
+            switch (appended.Standing)
+            {
+                case AppendStanding.Stored:
+                    news.Tell(entry.BatchId);
+                    return new LogAnswer(appended.Entry, []);
+                case AppendStanding.StoredBefore:
+                    return new LogAnswer(appended.Entry, [], IsRepeat: true);
+                case AppendStanding.NoSuchBatch:
+                    return new LogAnswer(null, [new InputProblem("", "There is no such batch.")]);
+                default:
+                    return new LogAnswer(null, [new InputProblem(EntryFields.Entry, "An entry with this key is stored already, and it says something else.")]);
+            }
+        }
+        catch (StorageTroubleException trouble)
+        {
+            return new LogAnswer(null, [new InputProblem("", trouble.Message)], IsTrouble: true);
+        }
+    }
+}
