@@ -1,3 +1,6 @@
+using Stockwright.Web.Calendars;
+using Stockwright.Web.Shell;
+
 namespace Stockwright.Web.Batches;
 
 /// <summary>Registers what batches need.</summary>
@@ -9,7 +12,14 @@ internal static class BatchServices
         services.AddSingleton<PhotoDesk>();
         services.AddScoped<BatchDesk>();
         services.AddScoped<LogDesk>();
+        services.AddSingleton<ServiceWorkerScript>();
     }
 
-    public static void MapBatches(this IEndpointRouteBuilder app) => app.MapBatchLog();
+    public static void MapBatches(this IEndpointRouteBuilder app)
+    {
+        app.MapBatchLog();
+        app.MapNews();
+        app.MapCalendars();
+        app.MapServiceWorker();
+    }
 }
