@@ -77,7 +77,6 @@ app.MapPlansApi();
 app.MapCoolingApi();
 app.MapHomeLimit();
 app.MapBatches();
-app.MapMethods("/", [HttpMethods.Get, HttpMethods.Head], () => Results.LocalRedirect("/plan")).ExcludeFromDescription();
 app.MapRazorComponents<App>();
 
 app.Lifetime.ApplicationStarted.Register(() =>

@@ -170,6 +170,7 @@ internal static class FakePlan
             Step(StepKind.Portion, "Measure, portion, label", heatOff.AddMinutes(820), 30, 30),
         ]);
         PlanRequest earlier = request with { Schedule = request.Schedule with { StartAt = start.AddHours(-3), ReadyBy = null } };
+        steps = [.. steps.Select((step, index) => step with { Key = $"{step.Key}-{index + 1}" })];
         return new Timeline(
             steps,
             start,
@@ -183,6 +184,7 @@ internal static class FakePlan
 
     private static PlanStep Step(StepKind kind, string title, DateTimeOffset at, int minutes, int hands) => new()
     {
+        Key = kind.ToString(),
         Kind = kind,
         Title = title,
         At = at,

@@ -12,7 +12,7 @@ namespace Stockwright.Web.Batches;
 /// <param name="Stored">As it was started.</param>
 /// <param name="Log">Everything entered.</param>
 /// <param name="Now">The present.</param>
-internal sealed record BatchView(StoredBatch Stored, BatchLog Log, DateTimeOffset Now)
+public sealed record BatchView(StoredBatch Stored, BatchLog Log, DateTimeOffset Now)
 {
     /// <summary>How it stands; null when the stored plan cannot be worked out any more (its record can still be read).</summary>
     public BatchCourse? Course { get; init; }
@@ -56,7 +56,7 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
         }
 
         TypedForm query = TypedForm.From(QueryHelpers.ParseQuery(stored.Query));
-        PlanView plan = plans.Plan(PlanQuery.InUnits(query, units, units), units, new PlanningBook(snapshot.Recipes, snapshot.Larder, snapshot.Kitchen));
+        PlanView plan = plans.Plan(PlanQuery.InUnits(query, units, units), units, new PlanningBook(snapshot.Recipes, snapshot.Larder, snapshot.Kitchen), stored.Summary.Begins);
         if (plan.Plan is not { } planned)
         {
             return bare;

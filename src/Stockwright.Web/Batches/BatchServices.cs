@@ -12,12 +12,16 @@ internal static class BatchServices
         services.AddSingleton<PhotoDesk>();
         services.AddScoped<BatchDesk>();
         services.AddScoped<LogDesk>();
+        services.AddScoped<StoveDesk>();
+        services.AddScoped<BatchStarter>();
+        services.AddScoped<TodayDesk>();
         services.AddSingleton<ServiceWorkerScript>();
     }
 
     public static void MapBatches(this IEndpointRouteBuilder app)
     {
         app.MapBatchLog();
+        app.MapLogExport();
         app.MapNews();
         app.MapCalendars();
         app.MapServiceWorker();

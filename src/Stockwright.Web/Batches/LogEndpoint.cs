@@ -31,7 +31,13 @@ internal static class LogEndpoint
             }
 
             IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
-            LogAnswer answer = await logs.TakeAsync(view, TypedForm.From(form), form.Files.GetFile(EntryFields.Photo), units, context.RequestAborted);
+            TypedForm typed = TypedForm.From(form);
+            LogAnswer answer = await logs.TakeAsync(view, typed, form.Files.GetFile(EntryFields.Photo), units, context.RequestAborted);
+            if (answer.Entry is not null)
+            {
+                CookName.Keep(context, typed[EntryFields.Who]);
+            }
+
             return Answer(answer);
         }).DisableAntiforgery().ExcludeFromDescription();
 

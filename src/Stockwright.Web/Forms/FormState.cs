@@ -8,8 +8,13 @@ namespace Stockwright.Web.Forms;
 /// <param name="Remarks">What is worth knowing beside a field though nothing is wrong with it; may be null.</param>
 public sealed record FormState(TypedForm Typed, IReadOnlyList<InputProblem> Problems, IReadOnlyList<InputProblem>? Remarks = null)
 {
+    private const string UsualPrefix = "f-";
+
     /// <summary>Id of the form element when the fields stand outside it; null when they stand inside.</summary>
     public string? FormId { get; init; }
+
+    /// <summary>Start of the element ids; its own for each form of a page where several have fields of one name.</summary>
+    public string IdPrefix { get; init; } = UsualPrefix;
 
     /// <summary>A form nobody has filled in.</summary>
     public static FormState Empty { get; } = new(TypedForm.Empty, []);
@@ -41,6 +46,11 @@ public sealed record FormState(TypedForm Typed, IReadOnlyList<InputProblem> Prob
         return false;
     }
 
-    /// <summary>Element id of a field, for labels and for the links of the summary.</summary>
-    public static string IdOf(string field) => "f-" + string.Concat(field.Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
+    /// <summary>Element id of a field of this form.</summary>
+    public string Id(string field) => IdPrefix + Plain(field);
+
+    /// <summary>Element id of a field, for labels and for the links of the summary, where the page has one form.</summary>
+    public static string IdOf(string field) => UsualPrefix + Plain(field);
+
+    private static string Plain(string field) => string.Concat(field.Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
 }

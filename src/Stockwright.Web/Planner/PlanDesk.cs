@@ -20,10 +20,18 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
     /// <param name="typed">Everything that was sent.</param>
     /// <param name="units">Measures where the form does not say.</param>
     /// <param name="book">Recipes, larder and kitchen.</param>
-    public PlanView Plan(TypedForm typed, UnitSystem units, PlanningBook book)
+    /// <param name="startAt">When the cook begins, whatever the form says; null for what it says.</param>
+    public PlanView Plan(TypedForm typed, UnitSystem units, PlanningBook book, DateTimeOffset? startAt = null)
     {
         DateTimeOffset now = clock.GetUtcNow();
         PlanQueryResult result = PlanQuery.Parse(typed, book, units, now);
+        if (startAt is { } begins && result.Request is { } asked)
+        {
+            // A form has minutes only, and an hour that comes twice is its first; a batch begins at a moment.
+            DateTimeOffset local = TimeZoneInfo.ConvertTime(begins, book.Zone);
+            result = result with { Request = asked with { Schedule = asked.Schedule with { StartAt = local, ReadyBy = null } } };
+        }
+
         if (result.Request is null)
         {
             return new PlanView(result, null, result.Problems, book, now);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Stockwright.Recipes;
@@ -47,21 +46,22 @@ public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyL
     /// <summary>Link to another plan with other questions.</summary>
     public string LinkTo(PlanRequest request, PlanQuestions questions) => $"{PlanLinks.Page}?{PlanQuery.ToQuery(request, Kitchen, Units, questions)}";
 
+    /// <summary>The kitchen's clock, as this reader reads it.</summary>
+    public KitchenClock Clocks => new(Book.Zone, Units);
+
     /// <summary>Time of day at the kitchen: <c>17:45</c>, or <c>5:45 pm</c> for readers of US measures.</summary>
-    public string Clock(DateTimeOffset moment) => Clock(TimeOnly.FromTimeSpan(TimeZoneInfo.ConvertTime(moment, Book.Zone).TimeOfDay));
+    public string Clock(DateTimeOffset moment) => Clocks.Clock(moment);
 
     /// <summary>Time of day.</summary>
-    public string Clock(TimeOnly time) => Units == UnitSystem.UsCustomary
-        ? time.ToString("h:mm", CultureInfo.InvariantCulture) + (time.Hour < 12 ? " am" : " pm")
-        : time.ToString("HH:mm", CultureInfo.InvariantCulture);
+    public string Clock(TimeOnly time) => Clocks.Clock(time);
 
     /// <summary>Day at the kitchen: <c>Thu 26 Nov</c>.</summary>
-    public string Day(DateTimeOffset moment) => Day(DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, Book.Zone).DateTime));
+    public string Day(DateTimeOffset moment) => Clocks.Day(moment);
 
-    public string Day(DateOnly date) => date.ToString(Units == UnitSystem.UsCustomary ? "ddd, MMM d" : "ddd d MMM", CultureInfo.InvariantCulture);
+    public string Day(DateOnly date) => Clocks.Day(date);
 
     /// <summary>Day and time at the kitchen.</summary>
-    public string Moment(DateTimeOffset moment) => $"{Day(moment)}, {Clock(moment)}";
+    public string Moment(DateTimeOffset moment) => Clocks.Moment(moment);
 
     /// <summary>The step under way or the next one.</summary>
     public PlanStep? NextStep => Plan is null ? null : Plan.Timeline.Steps.FirstOrDefault(step => step.End > Now) ?? (Plan.Timeline.Steps is [.., var last] ? last : null);

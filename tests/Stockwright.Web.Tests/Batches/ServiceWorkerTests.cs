@@ -25,9 +25,9 @@ public sealed class ServiceWorkerTests(StockwrightFactory app) : IClassFixture<S
     {
         string page = await TextAsync("/offline");
         Assert.Contains("<noscript>", page, StringComparison.Ordinal);
-        HashSet<string> named = [.. Regex.Matches(page, "(?:href|src)=\"([^\"]+\\.(?:js|css|svg))\"", RegexOptions.None, TimeSpan.FromSeconds(1)).Select(match => "/" + match.Groups[1].Value.TrimStart('/'))];
+        HashSet<string> named = [.. Regex.Matches(page, "(href|src)=\"(?<file>[^\"]+\\.(js|css|svg))\"", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Select(match => "/" + match.Groups["file"].Value.TrimStart('/'))];
         Assert.NotEmpty(named);
-        string stove = Assert.Single(named, name => Regex.IsMatch(name, @"^/js/stove(\.[^/]*)?\.js$", RegexOptions.None, TimeSpan.FromSeconds(1)));
+        string stove = Assert.Single(named, name => Regex.IsMatch(name, @"^/js/stove(\.[^/]*)?\.js$", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)));
 
         // Whatever a script of the page imports must be kept too, or the page stays dead without a network.
         Queue<string> scripts = new([stove]);
@@ -35,9 +35,9 @@ public sealed class ServiceWorkerTests(StockwrightFactory app) : IClassFixture<S
         while (scripts.TryDequeue(out string? script))
         {
             string text = await TextAsync(script);
-            foreach (Match import in Regex.Matches(text, "(?:from |import\\(|import )\"\\./([^\"]+)\"", RegexOptions.None, TimeSpan.FromSeconds(1)))
+            foreach (Match import in Regex.Matches(text, "(from |import\\(|import )\"\\./(?<file>[^\"]+)\"", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)))
             {
-                string needed = $"/js/{import.Groups[1].Value}";
+                string needed = $"/js/{import.Groups["file"].Value}";
                 Assert.Contains(needed, named);
                 if (seen.Add(needed))
                 {

@@ -1,0 +1,71 @@
+using Stockwright.Cooking;
+using Stockwright.Logbook;
+
+namespace Stockwright.Web.Batches;
+
+/// <summary>A kind of entry as a button.</summary>
+/// <param name="Kind">Word of <see cref="FactWords"/>.</param>
+/// <param name="Title">On the button.</param>
+/// <param name="Said">What an entry of it says, while it waits to be delivered.</param>
+/// <param name="IsOneTap">True when the tap alone makes the entry.</param>
+public sealed record EntryKind(string Kind, string Title, string Said, bool IsOneTap = false);
+
+/// <summary>The entries a cook may make, those that fit the hour first.</summary>
+internal static class EntryKinds
+{
+    private static readonly EntryKind[] Rows =
+    [
+        new("level", "Level", "Level read"),
+        new("water", "Water added", "Water added"),
+        new("skimmed", "Skimmed", "Skimmed", IsOneTap: true),
+        new("temperature", "Temperature", "Temperature read"),
+        new("simmers", "It simmers", "Simmers"),
+        new("lid", "Lid", "Lid moved"),
+        new("heat-moved", "Other heat", "Moved to another heat"),
+        new("off-the-boil", "Off the boil", "Off the boil"),
+        new("heat-lost", "Heat was gone", "Heat gone"),
+        new("paused", "Paused", "Paused"),
+        new("resumed", "Taken up again", "Taken up again"),
+        new("boiled-over", "Boiled over", "Boiled over"),
+        new("ran-low", "Ran low", "Ran low"),
+        new("strained", "Strained", "Strained"),
+        new("cooling-began", "Cooling began", "Cooling began"),
+        new("correction-made", "Corrective action", "Corrective action"),
+        new("fat", "Fat", "Fat weighed"),
+        new("refractometer", "Refractometer", "Refractometer read"),
+        new("set-felt", "Set", "Set felt"),
+        new("portioned", "Portioned", "Portioned"),
+        new("note", "Note", "Note"),
+        new("photo", "Photo", "Photo"),
+        new("step-done", "Step done earlier", "Step done"),
+        new("closed", "Close the record", "Record closed"),
+        new("withdrawn", "Take back", "Taken back"),
+    ];
+
+    /// <summary>A kind by its word; the word itself when it is not known.</summary>
+    public static EntryKind Find(string kind) =>
+        Array.Find(Rows, row => string.Equals(row.Kind, kind, StringComparison.Ordinal)) ?? new EntryKind(kind, kind, kind);
+
+    /// <summary>Those that fit how far the batch has come, the likeliest first.</summary>
+    public static IReadOnlyList<EntryKind> For(BatchPhase phase) => [.. Words(phase).Select(Find)];
+
+    /// <summary>The others.</summary>
+    public static IReadOnlyList<EntryKind> Beside(BatchPhase phase)
+    {
+        string[] first = Words(phase);
+        return [.. Rows.Where(row => row.Kind is not ("withdrawn" or "closed") && !first.Contains(row.Kind, StringComparer.Ordinal))];
+    }
+
+    private static string[] Words(BatchPhase phase) => phase switch
+    {
+        BatchPhase.NotBegun => ["note"],
+        BatchPhase.Preparing => ["temperature", "level", "water", "note", "photo"],
+        BatchPhase.HeatingUp => ["simmers", "skimmed", "temperature", "lid", "boiled-over", "note"],
+        BatchPhase.Simmering => ["level", "water", "skimmed", "temperature", "lid", "heat-moved", "off-the-boil", "note", "photo"],
+        BatchPhase.HeatAway => ["resumed", "simmers", "temperature", "heat-lost", "level", "note"],
+        BatchPhase.Straining => ["strained", "cooling-began", "temperature", "fat", "note", "photo"],
+        BatchPhase.Cooling => ["temperature", "correction-made", "cooling-began", "strained", "note", "photo"],
+        BatchPhase.Finishing => ["set-felt", "fat", "refractometer", "portioned", "temperature", "note", "photo"],
+        _ => [],
+    };
+}
