@@ -60,7 +60,7 @@ internal static class StepCalendar
             }
         }
 
-        return new CalendarSerializer().SerializeToString(calendar) ?? "";
+        return LineFolding.Refold(new CalendarSerializer().SerializeToString(calendar) ?? "");
     }
 
     private static CalendarEvent Event(BatchView view, BatchCourse course, CourseStep step, bool ahead, UnitSystem units, Uri home, DateTimeOffset now)

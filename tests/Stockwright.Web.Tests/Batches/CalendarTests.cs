@@ -35,7 +35,7 @@ public sealed class CalendarTests
         {
             Assert.Equal("CONFIRMED", told.One("STATUS"));
             Assert.Equal("0", told.One("SEQUENCE"));
-            Assert.Equal("PT0S, -PT5M", string.Join(", ", told.Parts.Select(alarm => alarm.One("TRIGGER"))));
+            Assert.Equal("P0D, -PT5M", string.Join(", ", told.Parts.Select(alarm => alarm.One("TRIGGER"))));
             Assert.Contains("keep a kitchen timer", told.Text("DESCRIPTION"), StringComparison.Ordinal);
         });
         PlanStep cautious = wanted.First(step => step.Cautions.Count > 0);
