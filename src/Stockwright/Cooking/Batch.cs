@@ -1,4 +1,5 @@
 using Stockwright.Cooling.Limits;
+using Stockwright.Kitchen;
 using Stockwright.Planning;
 
 namespace Stockwright.Cooking;
@@ -17,6 +18,9 @@ public sealed record Batch
 
     /// <summary>The cooling limit chosen for it.</summary>
     public required CoolingLimit Limit { get; init; }
+
+    /// <summary>Hobs of the kitchen it may be moved to, besides the planned one.</summary>
+    public IReadOnlyList<Hob> Hobs { get; init; } = [];
 
     /// <summary>When the batch was started in the book (not when cooking began).</summary>
     public required DateTimeOffset StartedAt { get; init; }

@@ -1,4 +1,3 @@
-using Stockwright.Evidence;
 using Stockwright.Logbook;
 using Stockwright.Planning;
 using Stockwright.Simmering;
@@ -6,11 +5,11 @@ using UnitsNet;
 
 namespace Stockwright.Cooking;
 
-/// <summary>Works out how a batch stands from its plan and its log. Pure: the same plan, log and moment give the same answer.</summary>
+/// <summary>
+/// Works out how a batch stands from its plan and its log (R.1 to R.13 in docs/equations-cooking.md). Pure: the same plan, log and moment give the same answer.
+/// </summary>
 public static class BatchReplanner
 {
-    private static readonly TimeSpan Grace = TimeSpan.FromMinutes(10);
-
     /// <summary>Works out a batch at a moment.</summary>
     /// <param name="batch">The batch.</param>
     /// <param name="log">What was entered.</param>
@@ -19,31 +18,55 @@ public static class BatchReplanner
     {
         ArgumentNullException.ThrowIfNull(batch);
         ArgumentNullException.ThrowIfNull(log);
-        BatchPlan plan = batch.Planned;
-        List<CourseStep> steps = [];
-        foreach (PlanStep step in plan.Timeline.Steps)
-        {
-            LogEntry? entry = log.Done(step.Key);
-            StepStanding standing = entry is not null ? StepStanding.Done
-                : now < step.At ? StepStanding.Ahead
-                : now <= step.At + Grace ? StepStanding.Due
-                : StepStanding.Overdue;
-            steps.Add(new CourseStep(step, step.At, standing, entry));
-        }
-
-        IReadOnlyList<CoursePoint> points = Points(plan, plan.Timeline.HeatOn);
+        LogView view = new(batch, log, now);
+        HeatTimes times = HeatTimes.Of(view);
+        CourseScript course = CourseScript.Of(view, times);
+        ExpectedPlan expected = ExpectedPlan.Of(view, times, course);
+        CoolingWatch? cooling = CoolingWatcher.Of(view, times);
+        BatchPhase phase = Phase(view, times, course, expected, cooling);
+        bool onTheHeat = phase is BatchPhase.HeatingUp or BatchPhase.Simmering;
         return new BatchCourse
         {
             Batch = batch,
             Log = log,
             Now = now,
-            Phase = log.IsClosed ? BatchPhase.Closed : now < plan.Timeline.Start ? BatchPhase.NotBegun : BatchPhase.Preparing,
-            Expected = plan,
-            Steps = steps,
-            LossOverPlan = new Band<double>(1, 1, 1),
-            PlannedPoints = points,
-            ExpectedPoints = points,
+            Phase = phase,
+            Expected = expected.Plan,
+            Steps = new CourseSteps(view, times, course, expected.Plan.Timeline).List(),
+            Pot = onTheHeat || phase is BatchPhase.HeatAway or BatchPhase.Straining ? expected.Now() : null,
+            Risk = onTheHeat ? DryRiskFinder.Of(view, times, expected) : null,
+            LossOverPlan = expected.LossOverPlan,
+            PlannedPoints = Points(batch.Planned, batch.Planned.Timeline.HeatOn),
+            ExpectedPoints = Points(expected.Plan, times.HeatOn),
+            HeatGaps = HeatGapReader.Of(view, times, course, expected.Runs.Central),
+            Cooling = cooling,
         };
+    }
+
+    private static BatchPhase Phase(LogView view, HeatTimes times, CourseScript course, ExpectedPlan expected, CoolingWatch? cooling)
+    {
+        if (view.Last<LogFact.Closed>() is not null)
+        {
+            return BatchPhase.Closed;
+        }
+
+        if (!times.IsOn)
+        {
+            return view.Entries.Count == 0 && view.Now < view.Plan.Timeline.Start ? BatchPhase.NotBegun : BatchPhase.Preparing;
+        }
+
+        if (times.HeatOff is not null)
+        {
+            bool isCold = Milestones.Finished(view, StepKind.Cool) is not null || cooling?.Verdict?.FinishedAt is not null;
+            return isCold ? BatchPhase.Finishing : cooling is null ? BatchPhase.Straining : BatchPhase.Cooling;
+        }
+
+        if (course.Absences.Any(absence => absence.From <= view.Now && (absence.IsOpen || view.Now < absence.Until)))
+        {
+            return BatchPhase.HeatAway;
+        }
+
+        return times.Seconds(view.Now) < expected.Runs.Central.HeatUpSeconds ? BatchPhase.HeatingUp : BatchPhase.Simmering;
     }
 
     private static List<CoursePoint> Points(BatchPlan plan, DateTimeOffset heatOn)

@@ -67,6 +67,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
             new("evaporated", "Evaporated", Spread(run => run.SteamKilograms), "heat-up and simmer"),
             new("skimmed", "Skimmed off", Around(central.SkimmedKilograms, 0.5, 2), "lifted with the scum; estimate"),
         ];
+        AddIfAny(taken, new("boiled-over", "Boiled over", Exact(central.SpiltKilograms), "over the rim, as entered"));
         AddIfAny(taken, new("soaked-up", "Soaked up", Around(central.SoakedUpKilograms, 0.7, 1.4), "dried things swell; estimate"));
         taken.Add(new("held-by-solids", "Left in the spent solids", new(SimmerForecaster.Cold(heldLow), SimmerForecaster.Cold(held), SimmerForecaster.Cold(heldHigh)), "liquor that clings in bones and vegetables; estimate"));
         taken.Add(new("straining", "Lost in straining", Share(strainLoss, LiquorExchange.StrainLoss), "cloth, vessels and tasting; estimate"));

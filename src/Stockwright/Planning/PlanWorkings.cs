@@ -8,4 +8,8 @@ namespace Stockwright.Planning;
 /// <param name="Fitted">The load.</param>
 /// <param name="Fitter">Works out the yield of a run.</param>
 /// <param name="Central">The central run.</param>
-internal sealed record PlanWorkings(PotEnvironment Environment, SimmerScript Script, FittedLoad Fitted, PotFitter Fitter, SimmerOutcome Central);
+internal sealed record PlanWorkings(PotEnvironment Environment, SimmerScript Script, FittedLoad Fitted, PotFitter Fitter, SimmerOutcome Central)
+{
+    /// <summary>What the log has taught about loss, heat and water; null for a plan that has met no pot yet.</summary>
+    public PotBelief? Belief { get; init; }
+}

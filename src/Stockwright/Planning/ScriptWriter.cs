@@ -68,6 +68,7 @@ internal sealed class ScriptWriter
                 Actions(load, i, seconds, nights ?? [])));
         }
 
+        GiveKeys(stages);
         double liquid = waterKilograms + load.Items.Sum(item => item.LiquidKilograms);
         int skims = Math.Max(1, stages.Sum(stage => stage.Actions.Count(action => action.Kind == PotActionKind.Skim)));
         return new SimmerScript(
@@ -81,6 +82,19 @@ internal sealed class ScriptWriter
             OvenHoldCelsius,
             LiquorExchange.Skimmed.Value.DecimalFractions / skims,
             LiquorExchange.Retained.Value.DecimalFractions);
+    }
+
+    /// <summary>Every action gets the key of the step it becomes, so that the step is known again when the plan is worked out anew from a log.</summary>
+    private static void GiveKeys(List<StageScript> stages)
+    {
+        Dictionary<StepKind, int> counts = [];
+        for (int i = 0; i < stages.Count; i++)
+        {
+            stages[i] = stages[i] with
+            {
+                Actions = [.. stages[i].Actions.Select(action => action with { Key = StepBuilder.NextKey(counts, StepBuilder.KindOf(action.Kind)) })],
+            };
+        }
     }
 
     /// <summary>Time of the main stage; a pot in the oven overnight stays there until the cook is up.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Stockwright.Simmering;
 
 namespace Stockwright.Planning;
 
@@ -10,11 +11,27 @@ internal sealed class StepBuilder(PlanSchedule schedule)
 
     public IReadOnlyList<PlanStep> Steps => steps;
 
-    /// <summary>Adds a step at a moment.</summary>
-    public void At(DateTimeOffset at, StepKind kind, string title, string detail, TimeSpan duration, TimeSpan handsOn, int? checkIndex = null, params Caution[] cautions) =>
+    /// <summary>The step an action at the pot becomes.</summary>
+    public static StepKind KindOf(PotActionKind kind) => kind switch
+    {
+        PotActionKind.Skim => StepKind.Skim,
+        PotActionKind.Check => StepKind.Check,
+        PotActionKind.Add => StepKind.Add,
+        _ => StepKind.NightHold,
+    };
+
+    /// <summary>The next key of a kind: kind and count.</summary>
+    public static string NextKey(Dictionary<StepKind, int> counts, StepKind kind)
+    {
+        counts[kind] = counts.GetValueOrDefault(kind) + 1;
+        return string.Create(CultureInfo.InvariantCulture, $"{kind.ToString().ToLowerInvariant()}-{counts[kind]}");
+    }
+
+    /// <summary>Adds a step that has its key already.</summary>
+    public void At(string key, DateTimeOffset at, StepKind kind, string title, string detail, TimeSpan duration, TimeSpan handsOn, int? checkIndex = null, params Caution[] cautions) =>
         steps.Add(new PlanStep
         {
-            Key = KeyOf(kind),
+            Key = key.Length > 0 ? key : NextKey(counts, kind),
             Kind = kind,
             Title = title,
             Detail = detail,
@@ -26,16 +43,14 @@ internal sealed class StepBuilder(PlanSchedule schedule)
             Cautions = cautions,
         });
 
+    /// <summary>Adds a step at a moment.</summary>
+    public void At(DateTimeOffset at, StepKind kind, string title, string detail, TimeSpan duration, TimeSpan handsOn, int? checkIndex = null, params Caution[] cautions) =>
+        At("", at, kind, title, detail, duration, handsOn, checkIndex, cautions);
+
     /// <summary>Adds a step and returns the moment it ends.</summary>
     public DateTimeOffset Then(DateTimeOffset at, StepKind kind, string title, string detail, TimeSpan duration, TimeSpan handsOn, params Caution[] cautions)
     {
         At(at, kind, title, detail, duration, handsOn, null, cautions);
         return at + duration;
-    }
-
-    private string KeyOf(StepKind kind)
-    {
-        counts[kind] = counts.GetValueOrDefault(kind) + 1;
-        return string.Create(CultureInfo.InvariantCulture, $"{kind.ToString().ToLowerInvariant()}-{counts[kind]}");
     }
 }

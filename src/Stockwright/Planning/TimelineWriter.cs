@@ -13,7 +13,11 @@ internal sealed record TimelineParts(
     BlanchPlan? Blanch,
     SimmerOutcome Outcome,
     double WaterKilograms,
-    double YieldLitres);
+    double YieldLitres)
+{
+    /// <summary>When a step after the heat really ended, given when it was to end; null while nothing is known of it.</summary>
+    public Func<StepKind, DateTimeOffset, DateTimeOffset>? Ended { get; init; }
+}
 
 /// <summary>Lays every step from gathering to portioning, forwards from the moment the heat goes on.</summary>
 internal sealed class TimelineWriter(TimelineParts parts)
@@ -148,7 +152,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
         switch (action.Kind)
         {
             case PotActionKind.Skim:
-                builder.At(at, StepKind.Skim, "Skim", "Lift scum and fat from the edge; do not stir.", StepTimes.Skim, StepTimes.Skim);
+                builder.At(action.Key, at, StepKind.Skim, "Skim", "Lift scum and fat from the edge; do not stir.", StepTimes.Skim, StepTimes.Skim);
                 break;
             case PotActionKind.Check:
                 SimmerOutcome.CheckOutcome due = parts.Outcome.Checks[check];
@@ -156,20 +160,20 @@ internal sealed class TimelineWriter(TimelineParts parts)
                     ? $"Expect to add about {KitchenFormat.Both(SimmerForecaster.Cold(due.TopUpKilograms))}."
                     : "No water expected.";
                 string level = KitchenFormat.Both(Length.FromMeters(request.Pot.InnerHeight.Meters - due.LevelBefore));
-                builder.At(at, StepKind.Check, "Skim and read the level", $"Expect it {level} below the rim. {add}", StepTimes.Check, StepTimes.Check, check);
+                builder.At(action.Key, at, StepKind.Check, "Skim and read the level", $"Expect it {level} below the rim. {add}", StepTimes.Check, StepTimes.Check, check);
                 check++;
                 break;
             case PotActionKind.Add:
-                builder.At(at, StepKind.Add, $"Add {action.Label}", "Slide it in; no splash.", StepTimes.Add, StepTimes.Add);
+                builder.At(action.Key, at, StepKind.Add, $"Add {action.Label}", "Slide it in; no splash.", StepTimes.Add, StepTimes.Add);
                 break;
             case PotActionKind.HoldBegins:
-                builder.At(at, StepKind.NightHold, "Lid on, into a low oven or slow appliance", "About 95 °C (200 °F). No checks until morning.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.NightHold, Cautions.Straining);
+                builder.At(action.Key, at, StepKind.NightHold, "Lid on, into a low oven or slow appliance", "About 95 °C (200 °F). No checks until morning.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.NightHold, Cautions.Straining);
                 break;
             case PotActionKind.HoldEnds:
-                builder.At(at, StepKind.NightHold, "Out of the oven", "Check the level. If time is left, back on the hob with the lid as before.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.Straining);
+                builder.At(action.Key, at, StepKind.NightHold, "Out of the oven", "Check the level. If time is left, back on the hob with the lid as before.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.Straining);
                 break;
             case PotActionKind.Pause:
-                builder.At(at, StepKind.NightHold, "Stop for the night: strain, cool fast, keep cold", "In the morning everything goes back and comes up to the simmer again.", TimeSpan.FromSeconds(action.PauseSeconds), TimeSpan.FromMinutes(40), null, Cautions.StopAndCool, Cautions.Cooling);
+                builder.At(action.Key, at, StepKind.NightHold, "Stop for the night: strain, cool fast, keep cold", "In the morning everything goes back and comes up to the simmer again.", TimeSpan.FromSeconds(action.PauseSeconds), TimeSpan.FromMinutes(40), null, Cautions.StopAndCool, Cautions.Cooling);
                 break;
         }
     }
@@ -177,9 +181,9 @@ internal sealed class TimelineWriter(TimelineParts parts)
     private (DateTimeOffset Strained, DateTimeOffset Ready) Finish(StepBuilder builder, DateTimeOffset heatOff)
     {
         TimeSpan portioning = StepTimes.Portion(parts.YieldLitres);
-        DateTimeOffset at = builder.Then(heatOff, StepKind.Stand, "Heat off, let it stand", "It settles, and scalds less.", StepTimes.Stand(recipe), TimeSpan.Zero);
-        DateTimeOffset strained = builder.Then(at, StepKind.Strain, "Strain", "Ladle through a fine strainer; let it drip, do not press.", StepTimes.Strain, StepTimes.Strain, Cautions.Straining);
-        at = builder.Then(strained, StepKind.Cool, "Cool it fast", "Split it shallow or stand it in ice water, stirring; lid off until cold.", StepTimes.Cool, StepTimes.CoolHands, Cautions.Cooling);
+        DateTimeOffset at = Ended(StepKind.Stand, builder.Then(heatOff, StepKind.Stand, "Heat off, let it stand", "It settles, and scalds less.", StepTimes.Stand(recipe), TimeSpan.Zero));
+        DateTimeOffset strained = Ended(StepKind.Strain, builder.Then(at, StepKind.Strain, "Strain", "Ladle through a fine strainer; let it drip, do not press.", StepTimes.Strain, StepTimes.Strain, Cautions.Straining));
+        at = Ended(StepKind.Cool, builder.Then(strained, StepKind.Cool, "Cool it fast", "Split it shallow or stand it in ice water, stirring; lid off until cold.", StepTimes.Cool, StepTimes.CoolHands, Cautions.Cooling));
         if (recipe.ChillsAndDefats)
         {
             DateTimeOffset chilled = at + StepTimes.Chill;
@@ -190,16 +194,20 @@ internal sealed class TimelineWriter(TimelineParts parts)
                 chilled = NightWindows.Next(request.Schedule, chilled, request.Schedule.WakesAt);
             }
 
+            chilled = Ended(StepKind.Chill, chilled);
+            chilled = chilled > at ? chilled : at;
             builder.At(at, StepKind.Chill, "Chill until the fat is firm", "Covered, at the bottom of the fridge.", chilled - at, TimeSpan.Zero);
-            at = builder.Then(chilled, StepKind.Defat, "Lift the fat", "Save it: it keeps and it is worth having.", StepTimes.Defat, StepTimes.Defat);
-            at = builder.Then(at, StepKind.Remelt, "Warm it until it runs", "Just enough to pour and measure.", StepTimes.Remelt, StepTimes.RemeltHands);
+            at = Ended(StepKind.Defat, builder.Then(chilled, StepKind.Defat, "Lift the fat", "Save it: it keeps and it is worth having.", StepTimes.Defat, StepTimes.Defat));
+            at = Ended(StepKind.Remelt, builder.Then(at, StepKind.Remelt, "Warm it until it runs", "Just enough to pour and measure.", StepTimes.Remelt, StepTimes.RemeltHands));
         }
 
         string[] flagged = [.. parts.Load.Items.SelectMany(item => item.Ingredient.Allergens).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
         Caution[] cautions = flagged.Length > 0
             ? [Cautions.Glass, Cautions.NotForTheShelf, Cautions.Allergens(flagged)]
             : [Cautions.Glass, Cautions.NotForTheShelf];
-        DateTimeOffset ready = builder.Then(at, StepKind.Portion, "Measure, portion and label", "Name, date and size on every tub; oldest to the front.", portioning, portioning, cautions);
+        DateTimeOffset ready = Ended(StepKind.Portion, builder.Then(at, StepKind.Portion, "Measure, portion and label", "Name, date and size on every tub; oldest to the front.", portioning, portioning, cautions));
         return (strained, ready);
     }
+
+    private DateTimeOffset Ended(StepKind kind, DateTimeOffset end) => parts.Ended is { } ended ? ended(kind, end) : end;
 }

@@ -136,11 +136,14 @@ internal sealed class SampleModel
         PlanWorkings workings = made.Plan.Workings;
         double lidFactor = Math.Min(At(1), lidMost);
         double efficiency = Math.Min(At(2), 0.95);
-        SimmerOutcome outcome = SimmerRun.Execute(workings.Environment, WithReleased(workings, deviations[4]), At(0), lidFactor, efficiency, sampled: false);
+        SimmerScript script = WithReleased(workings, deviations[4]);
+        SimmerOutcome outcome = workings.Belief is { } belief
+            ? belief.Run(workings.Environment, script, Math.Clamp(deviations[0], -Spread.MostDeviations, Spread.MostDeviations), sampled: false)
+            : SimmerRun.Execute(workings.Environment, script, At(0), lidFactor, efficiency, sampled: false);
         double heatUp = workings.Central.HeatUpSeconds;
         double later = outcome.TotalSeconds - workings.Central.TotalSeconds;
         double fatFreed = Math.Min(solutes.FreedFat * At(14), FatCeiling());
-        double yield = workings.Fitter.YieldKilograms(outcome, At(3), At(5), At(6));
+        double yield = Measured(workings, At(6)) ?? workings.Fitter.YieldKilograms(outcome, At(3), At(5), At(6));
         double emulsified = Math.Min(beatenIn.At(deviations[17]) * Math.Max(0, outcome.LiquidLeftKilograms), 0.1 * fatFreed);
         double floating = fatFreed - emulsified;
         double cap = floating / FatPrediction.Density.KilogramsPerCubicMeter / made.ContainerSquareMetres;
@@ -176,6 +179,11 @@ internal sealed class SampleModel
     }
 
     /// <summary>No more fat comes free than is in the pot.</summary>
+    /// <summary>Stock as measured, less what goes with the fat, kg; null before it is measured.</summary>
+    private double? Measured(PlanWorkings workings, double defatLoss) =>
+        workings.Belief?.PortionedKilograms
+        ?? workings.Belief?.StrainedKilograms * (made.Plan.Request.Recipe.ChillsAndDefats ? 1 - defatLoss : 1);
+
     private double FatCeiling() => Math.Max(
         solutes.FreedFat, made.Items.Sum(item => item.RawKilograms * item.Ingredient.Fat.Value.DecimalFractions) - solutes.DrainedFat);
 
@@ -199,9 +207,12 @@ internal sealed class SampleModel
             StartSolids = [.. workings.Script.StartSolids.Select(Of)],
             Stages = [.. workings.Script.Stages.Select(stage => stage with
             {
-                Actions = [.. stage.Actions.Select(action => action.Solids is { } solids ? action with { Solids = [.. solids.Select(Of)] } : action)],
+                Actions = [.. stage.Actions.Select(Acted)],
             })],
+            Events = [.. workings.Script.Events.Select(one => one.Action is { } action ? one with { Action = Acted(action) } : one)],
         };
+
+        PotAction Acted(PotAction action) => action.Solids is { } solids ? action with { Solids = [.. solids.Select(Of)] } : action;
     }
 
     private static (double Low, double Value, double High) Parts<T>(Stated<T> stated, Func<T, double> number) =>

@@ -12,7 +12,7 @@ namespace Stockwright.Predicting;
 /// <param name="IsFactor">True when it spreads by factors rather than by differences.</param>
 internal readonly record struct Spread(double Value, double Below, double Above, bool IsFactor)
 {
-    private const double MostDeviations = 2.5;
+    public const double MostDeviations = 2.5;
 
     /// <summary>A range that spreads by differences.</summary>
     public static Spread ByDifference(double low, double value, double high) =>

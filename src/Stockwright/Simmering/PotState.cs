@@ -106,6 +106,18 @@ internal sealed class PotState
         Outcome.EnergyOut += enthalpy;
     }
 
+    /// <summary>Liquid lost over the rim, at most what is there.</summary>
+    public void Lose(double kilograms)
+    {
+        double lost = Math.Clamp(kilograms, 0, Math.Max(0, Liquid() - LeastLiquidKilograms));
+        double enthalpy = lost * PotSystem.LiquidSpecificHeat * Celsius;
+        y[PotSystem.Contents] -= lost;
+        y[PotSystem.Enthalpy] -= enthalpy;
+        Outcome.SpiltKilograms += lost;
+        Outcome.MassOut += lost;
+        Outcome.EnergyOut += enthalpy;
+    }
+
     public void Add(IReadOnlyList<SolidCharge> joining, double celsius)
     {
         double loaded = Solids.SolidsLoaded;
@@ -138,7 +150,7 @@ internal sealed class PotState
         Outcome.EnergyOut += enthalpyBefore - y[PotSystem.Enthalpy];
     }
 
-    /// <summary>Cools the pot to a temperature outside the simulation; the heat is entered as gone.</summary>
+    /// <summary>Brings the pot to a temperature outside the simulation; the heat is entered as gone, or as come back.</summary>
     public void CoolTo(double celsius)
     {
         double enthalpyBefore = y[PotSystem.Enthalpy];

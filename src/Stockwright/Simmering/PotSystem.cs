@@ -101,7 +101,10 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
 
     public double LidFactor => lidFactor;
 
-    public double FullHeat => environment.HobWatts * efficiency;
+    /// <summary>Rated power of the hob it stands on, W.</summary>
+    public double HobWatts { get; set; } = environment.HobWatts;
+
+    public double FullHeat => HobWatts * efficiency;
 
     public double HeatCapacity(double contents) => DryHeatCapacity + ((contents - SolidsLoaded) * LiquidSpecificHeat);
 
@@ -117,7 +120,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         double available = InOven ? double.MaxValue : FullHeat;
         double heat = Mode switch
         {
-            HeatMode.Full => available,
+            HeatMode.Full => FullHeat,
             HeatMode.Hold => Math.Clamp(walls + (vapour * latent), 0, available),
             HeatMode.Climb => Math.Clamp(walls + (vapour * latent) + (capacity * ClimbRate), 0, available),
             _ => 0,

@@ -6,7 +6,11 @@ using UnitsNet;
 namespace Stockwright.Simmering;
 
 /// <summary>The central run with the two that lose more and less steam.</summary>
-internal sealed record SimmerRuns(SimmerOutcome Central, SimmerOutcome LosesLess, SimmerOutcome LosesMore);
+internal sealed record SimmerRuns(SimmerOutcome Central, SimmerOutcome LosesLess, SimmerOutcome LosesMore)
+{
+    /// <summary>False when the runs met things at times of their own, so that their points do not stand for the same moments.</summary>
+    public bool LineUp { get; init; } = true;
+}
 
 /// <summary>Runs the pot with central and outer figures and writes the forecast.</summary>
 internal sealed class SimmerForecaster
@@ -35,6 +39,22 @@ internal sealed class SimmerForecaster
         moreFactor = Math.Exp(Quadrature(stated.High / stated.Value, escape.High / escape.Value));
     }
 
+    /// <summary>With figures of its own for the pot at hand.</summary>
+    /// <param name="environment">Pot, hob and room.</param>
+    /// <param name="efficiency">Share of the hob's power that reaches the pot.</param>
+    /// <param name="film">Loss over that of clean water.</param>
+    public SimmerForecaster(PotEnvironment environment, Stated<Ratio> efficiency, double film)
+    {
+        this.environment = environment;
+        this.efficiency = efficiency;
+        this.film = film;
+        lessFactor = 1;
+        moreFactor = 1;
+    }
+
+    /// <summary>How much less and more than the central loss is still likely, as factors.</summary>
+    public (double Less, double More) LossFactors => (lessFactor, moreFactor);
+
     /// <summary>Where water boils in the open here, C.</summary>
     public double BoilingCelsius => environment.BoilingCelsius;
 
@@ -62,7 +82,7 @@ internal sealed class SimmerForecaster
     {
         SimmerOutcome central = runs.Central;
         double potHeight = environment.Pot.InnerHeight.Meters;
-        int points = Math.Min(central.Points.Count, Math.Min(runs.LosesLess.Points.Count, runs.LosesMore.Points.Count));
+        int points = runs.LineUp ? Math.Min(central.Points.Count, Math.Min(runs.LosesLess.Points.Count, runs.LosesMore.Points.Count)) : central.Points.Count;
         int kept = Math.Min(points, MostSamples);
         List<SimmerSample> samples = new(kept);
         List<(Length, Length)> band = new(kept);
@@ -77,8 +97,9 @@ internal sealed class SimmerForecaster
                 Cold(point.LiquidKilograms),
                 Cold(point.SteamKilograms),
                 Power.FromWatts(point.HeatWatts)));
-            double a = runs.LosesMore.Points[i].LevelMetres;
-            double b = runs.LosesLess.Points[i].LevelMetres;
+            bool after = i > 0 && central.Points[i - 1].Seconds == point.Seconds;
+            double a = runs.LineUp ? runs.LosesMore.Points[i].LevelMetres : runs.LosesMore.LevelAt(point.Seconds, after);
+            double b = runs.LineUp ? runs.LosesLess.Points[i].LevelMetres : runs.LosesLess.LevelAt(point.Seconds, after);
             band.Add((Length.FromMeters(Math.Min(Math.Min(a, b), point.LevelMetres)), Length.FromMeters(Math.Max(Math.Max(a, b), point.LevelMetres))));
         }
 
@@ -86,8 +107,8 @@ internal sealed class SimmerForecaster
         for (int i = 0; i < central.Checks.Count; i++)
         {
             SimmerOutcome.CheckOutcome check = central.Checks[i];
-            SimmerOutcome.CheckOutcome less = runs.LosesLess.Checks[i];
-            SimmerOutcome.CheckOutcome more = runs.LosesMore.Checks[i];
+            SimmerOutcome.CheckOutcome less = runs.LosesLess.CheckLike(check, i);
+            SimmerOutcome.CheckOutcome more = runs.LosesMore.CheckLike(check, i);
             checks.Add(new SimmerCheck(
                 TimeSpan.FromSeconds(check.Seconds),
                 Length.FromMeters(check.LevelBefore),

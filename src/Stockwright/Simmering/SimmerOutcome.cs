@@ -39,6 +39,15 @@ internal sealed class SimmerOutcome
 
     public double SkimmedKilograms { get; set; }
 
+    /// <summary>Liquid that went over the rim, kg.</summary>
+    public double SpiltKilograms { get; set; }
+
+    /// <summary>The pot as it stood at each <see cref="PotEventKind.Look"/>, by number.</summary>
+    public Dictionary<int, Sight> Looks { get; } = [];
+
+    /// <summary>Stretches without heat.</summary>
+    public List<Gap> Gaps { get; } = [];
+
     public double LiftedWithSolidsKilograms { get; set; }
 
     /// <summary>Liquor given by the solids (all that gave), kg.</summary>
@@ -71,9 +80,46 @@ internal sealed class SimmerOutcome
 
     public double EnergyLeft { get; set; }
 
+    /// <summary>Level at a moment, m; straight between the points of a sampled run.</summary>
+    /// <param name="seconds">The moment.</param>
+    /// <param name="after">True for the later of two points at the same moment.</param>
+    public double LevelAt(double seconds, bool after)
+    {
+        int next = after
+            ? Points.FindIndex(point => point.Seconds > seconds)
+            : Points.FindIndex(point => point.Seconds >= seconds);
+        if (next <= 0)
+        {
+            return next == 0 ? Points[0].LevelMetres : Points[^1].LevelMetres;
+        }
+
+        PointInTime a = Points[next - 1];
+        PointInTime b = Points[next];
+        double part = b.Seconds > a.Seconds ? Math.Clamp((seconds - a.Seconds) / (b.Seconds - a.Seconds), 0, 1) : 1;
+        return a.LevelMetres + (part * (b.LevelMetres - a.LevelMetres));
+    }
+
+    /// <summary>The same visit as one of another run; that one itself when this run ended before.</summary>
+    public CheckOutcome CheckLike(CheckOutcome check, int index)
+    {
+        if (index < Checks.Count && string.Equals(Checks[index].Key, check.Key, StringComparison.Ordinal))
+        {
+            return Checks[index];
+        }
+
+        int like = check.Key.Length > 0 ? Checks.FindIndex(one => string.Equals(one.Key, check.Key, StringComparison.Ordinal)) : -1;
+        return like >= 0 ? Checks[like] : check;
+    }
+
     /// <summary>The pot at a moment.</summary>
     internal readonly record struct PointInTime(double Seconds, double Celsius, double LevelMetres, double LiquidKilograms, double SteamKilograms, double HeatWatts);
 
     /// <summary>A check.</summary>
-    internal readonly record struct CheckOutcome(double Seconds, double LevelBefore, double TopUpKilograms, double LevelAfter, double Celsius);
+    internal readonly record struct CheckOutcome(double Seconds, double LevelBefore, double TopUpKilograms, double LevelAfter, double Celsius, string Key);
+
+    /// <summary>The pot looked at.</summary>
+    internal readonly record struct Sight(double Seconds, double Celsius, double LevelMetres, double HeapMetres, double LiquidKilograms);
+
+    /// <summary>Heat gone, heat back, and at its temperature again; the last two lie at the end of the run when it ended before.</summary>
+    internal readonly record struct Gap(double AwaySeconds, double BackSeconds, double AgainSeconds);
 }

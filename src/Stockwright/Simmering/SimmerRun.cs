@@ -1,41 +1,27 @@
-using Stockwright.Numerics;
-
 namespace Stockwright.Simmering;
 
 /// <summary>
-/// Runs a pot through its script: integrates between the things the cook does, and does them
+/// Runs a pot through its script: stage by stage, doing between them what the cook does
 /// (S.1 to S.8 in docs/equations.md).
 /// </summary>
 internal sealed class SimmerRun
 {
-    private const double Near = 0.02;
     private const double FridgeCelsius = 5;
     private const double LeastTopUpKilograms = 0.03;
-    private const double LongestHeatUpSeconds = 48 * 3600;
-
-    private static readonly OdeOptions Sampled = new() { RelativeTolerance = 1e-6, AbsoluteTolerances = Tolerances(), KeepDenseOutput = true, InitialStep = 30 };
-    private static readonly OdeOptions Bare = Sampled with { KeepDenseOutput = false };
-
-    // A pot that is held hardly changes, so the first step may be bold; the error control would take it back.
-    private static readonly OdeOptions SampledHold = Sampled with { InitialStep = 900 };
-    private static readonly OdeOptions BareHold = Bare with { InitialStep = 900 };
 
     private readonly PotEnvironment environment;
     private readonly SimmerScript script;
     private readonly PotSystem system;
+    private readonly PotDriver driver;
     private readonly PotState pot;
-    private readonly SimmerRecorder? recorder;
-    private double now;
-    private double setCelsius;
-    private bool climbing;
 
     private SimmerRun(PotEnvironment environment, SimmerScript script, PotSystem system, bool sampled)
     {
         this.environment = environment;
         this.script = script;
         this.system = system;
-        pot = new PotState(environment, system, script);
-        recorder = sampled ? new SimmerRecorder(pot, script) : null;
+        driver = new PotDriver(environment, script, system, sampled, Happen);
+        pot = driver.Pot;
     }
 
     /// <summary>Runs the script once.</summary>
@@ -50,55 +36,64 @@ internal sealed class SimmerRun
 
     private SimmerOutcome Run()
     {
-        recorder?.Point(now);
-        for (int i = 0; i < script.Stages.Count; i++)
+        for (int i = 0; i < script.Stages.Count && (i == 0 || !driver.IsOver); i++)
         {
             RunStage(script.Stages[i], first: i == 0);
         }
 
-        pot.Close(now, setCelsius);
+        driver.AdvanceTo(double.IsFinite(script.EndsAtSeconds) ? script.EndsAtSeconds : script.EndsNotBeforeSeconds);
+        driver.CloseGap();
+        pot.Close(driver.Now, driver.SetCelsius);
+        driver.StandOn();
         return pot.Outcome;
     }
 
     private void RunStage(StageScript stage, bool first)
     {
-        setCelsius = Math.Min(stage.SetCelsius, environment.HottestReachableCelsius);
-        climbing = stage.Climbs;
-        SetLid(environment.LidEscapeFraction);
-        if (climbing)
+        driver.StageCelsius = Math.Min(stage.SetCelsius, environment.HottestReachableCelsius);
+        driver.Climbing = stage.Climbs;
+        driver.SetLid(environment.LidEscapeFraction);
+        if (stage.Climbs)
         {
-            system.ClimbRate = Math.Max(0, setCelsius - pot.Celsius) / stage.Seconds;
+            system.ClimbRate = Math.Max(0, driver.StageCelsius - pot.Celsius) / stage.Seconds;
             pot.Outcome.IsReached = pot.Outcome.IsReached || first;
         }
         else
         {
-            BringToSet(first);
+            driver.BringToSet(first);
         }
 
         if (first)
         {
-            pot.Outcome.HeatUpSeconds = Math.Max(now, 1e-3);
+            pot.Outcome.HeatUpSeconds = Math.Max(driver.Now, 1e-3);
         }
 
-        pot.Outcome.FinalCelsius = setCelsius;
-        pot.Outcome.StageStarts.Add(now);
-        SetLid(environment.LidEscapeFraction);
-        double origin = now;
-        for (int i = 0; i < stage.Actions.Count; i++)
+        pot.Outcome.FinalCelsius = driver.StageCelsius;
+        pot.Outcome.StageStarts.Add(driver.Now);
+        driver.SetLid(system.InOven ? environment.SeatedEscape : environment.LidEscapeFraction);
+        double origin = driver.Now;
+        for (int i = 0; i < stage.Actions.Count && !driver.IsOver; i++)
         {
             PotAction action = stage.Actions[i];
-            AdvanceTo(origin + action.AtSeconds);
-            pot.Outcome.Actions.Add((now, action));
-            double before = now;
+            origin += driver.AdvanceTo(origin + action.AtSeconds);
+            double due = driver.Now;
+            origin += driver.AdvanceTo(action.NotBeforeSeconds);
+            if (driver.IsOver)
+            {
+                break;
+            }
+
+            pot.Outcome.Actions.Add((due, action));
+            double before = driver.Now;
             Do(action, NextCheck(stage, i) - action.AtSeconds);
-            origin += now - before;
+            origin += driver.Now - before;
         }
 
-        AdvanceTo(origin + stage.Seconds);
+        driver.AdvanceTo(origin + stage.Seconds);
         if (stage.LiftsOut)
         {
             pot.LiftOut(script.RetainedShare);
-            recorder?.Point(now);
+            driver.Point();
         }
     }
 
@@ -115,155 +110,107 @@ internal sealed class SimmerRun
         return stage.Seconds;
     }
 
-    /// <summary>Full heat to the set temperature; when the hob cannot, settles a little below where it would stall.</summary>
-    private void BringToSet(bool first)
+    /// <summary>What happens at a time of its own, but for the heat going and coming.</summary>
+    private void Happen(PotEvent what)
     {
-        system.Mode = HeatMode.Full;
-        SetLid(first ? environment.OpenEscape : environment.LidEscapeFraction);
-        bool reachable = pot.CanReach(setCelsius);
-        if (!reachable)
+        switch (what.Kind)
         {
-            // A cook who sees it stall puts the lid on early.
-            SetLid(environment.LidEscapeFraction);
-            reachable = pot.CanReach(setCelsius);
+            case PotEventKind.Act:
+                pot.Outcome.Actions.Add((driver.Now, what.Action!));
+                Do(what.Action!, 0);
+                break;
+            case PotEventKind.Pour:
+                pot.Pour(what.Value, script.TopUpCelsius);
+                SpillOver();
+                break;
+            case PotEventKind.Lose:
+                pot.Lose(what.Value);
+                break;
+            case PotEventKind.LoseShare:
+                pot.Lose(what.Value * pot.Liquid());
+                break;
+            case PotEventKind.Lid:
+                driver.LidEntered = what.Value;
+                driver.SetLid(what.Value);
+                break;
+            case PotEventKind.Hob:
+                system.HobWatts = what.Value;
+                system.InOven = false;
+                driver.SetLid(environment.LidEscapeFraction);
+                break;
+            case PotEventKind.Oven:
+                IntoOven();
+                break;
+            case PotEventKind.Shift:
+                driver.Shift = what.Value;
+                break;
+            case PotEventKind.Look:
+                pot.Outcome.Looks[(int)what.Value] = new(driver.Now, pot.Celsius, pot.Level(), pot.Solids.HeapHeight(pot.Progress), pot.Liquid());
+                break;
         }
-
-        if (first)
-        {
-            pot.Outcome.IsReached = reachable;
-        }
-
-        while (!reachable && setCelsius > pot.Celsius + 1)
-        {
-            setCelsius -= 0.5;
-            reachable = pot.CanReach(setCelsius);
-        }
-
-        double from = now;
-        recorder?.StartInterval();
-        while (pot.Celsius < setCelsius - Near && now < from + LongestHeatUpSeconds)
-        {
-            Integrate(HeatMode.Full, from + LongestHeatUpSeconds, untilSet: true);
-        }
-
-        pot.Track();
-        recorder?.EndInterval(from, now, first ? 12 : 4);
     }
-
-    private void AdvanceTo(double end)
-    {
-        double from = now;
-        recorder?.StartInterval();
-        while (now < end - 1e-6)
-        {
-            double celsius = pot.Celsius;
-            if (climbing)
-            {
-                Integrate(HeatMode.Climb, end, untilSet: false);
-            }
-            else if (celsius < setCelsius - Near && !system.InOven)
-            {
-                Integrate(HeatMode.Full, end, untilSet: true);
-            }
-            else if (celsius > setCelsius + Near)
-            {
-                Integrate(HeatMode.Off, end, untilSet: true);
-            }
-            else
-            {
-                Integrate(HeatMode.Hold, end, untilSet: false);
-            }
-        }
-
-        pot.Track();
-        recorder?.EndInterval(from, now, null);
-    }
-
-    private void Integrate(HeatMode mode, double end, bool untilSet)
-    {
-        system.Mode = mode;
-        pot.Sync();
-        OdeOptions options = (recorder is null, mode == HeatMode.Hold) switch
-        {
-            (true, true) => BareHold,
-            (true, false) => Bare,
-            (false, true) => SampledHold,
-            _ => Sampled,
-        };
-        OdeSolution solution = untilSet
-            ? DormandPrince.Integrate(system, now, pot.Vector, end, options, Reaches(mode))
-            : DormandPrince.Integrate(system, now, pot.Vector, end, options);
-        pot.Take(solution.FinalState);
-        now = solution.EndTime;
-        recorder?.Keep(solution, mode);
-    }
-
-    private OdeEvent Reaches(HeatMode mode) => new(
-        "set temperature",
-        (_, state) =>
-        {
-            // A slow heat-up swells first and boils down later, so its highest level lies on the way.
-            pot.Track(state);
-            return system.Celsius(state) - setCelsius;
-        },
-        mode == HeatMode.Full ? EventDirection.Rising : EventDirection.Falling);
 
     private void Do(PotAction action, double secondsToNextCheck)
     {
         switch (action.Kind)
         {
             case PotActionKind.Skim:
-                pot.Skim(script.SkimShare * pot.Liquid());
+                pot.Skim(Math.Max(0, script.SkimShare * pot.Liquid()));
                 break;
             case PotActionKind.Check:
-                Check(secondsToNextCheck);
+                Check(action, secondsToNextCheck);
                 break;
             case PotActionKind.Add:
                 pot.Add(action.Solids!, script.StartCelsius);
                 break;
             case PotActionKind.HoldBegins:
-                SetLid(environment.SeatedEscape);
-                system.InOven = true;
-                setCelsius = Math.Min(setCelsius, script.HoldCelsius);
+                IntoOven();
                 break;
             case PotActionKind.HoldEnds:
-                SetLid(environment.LidEscapeFraction);
+                driver.SetLid(environment.LidEscapeFraction);
                 system.InOven = false;
-                setCelsius = pot.Outcome.FinalCelsius;
+                driver.StageCelsius = Math.Max(driver.StageCelsius, pot.Outcome.FinalCelsius);
                 break;
-            case PotActionKind.Pause:
-                pot.CoolTo(FridgeCelsius);
-                recorder?.Point(now);
-                now += action.PauseSeconds;
-                recorder?.Point(now);
-                BringToSet(first: false);
+            case PotActionKind.Pause when action.PauseSeconds > 0:
+                driver.StandCold(FridgeCelsius, action.PauseSeconds);
                 break;
         }
 
         pot.Track();
-        recorder?.Point(now);
+        driver.Point();
     }
 
-    private void Check(double secondsToNextCheck)
+    private void IntoOven()
+    {
+        driver.SetLid(environment.SeatedEscape);
+        system.InOven = true;
+        driver.StageCelsius = Math.Min(driver.StageCelsius, script.HoldCelsius);
+    }
+
+    private void Check(PotAction action, double secondsToNextCheck)
     {
         double celsius = pot.Celsius;
         double before = pot.Level();
         double liquid = pot.Liquid();
-        double toLine = pot.Solids.LiquidForLevel(script.LineMetres, celsius, pot.Progress);
-        double wanted = script.TopUp switch
-        {
-            TopUpRule.KeepToLine => toLine,
-            TopUpRule.KeepCovered => Math.Min(toLine, LiquidToStayCovered(celsius, secondsToNextCheck)),
-            _ => liquid,
-        };
-        double added = wanted - liquid;
+        double added = action.AddsNothing ? 0 : Wanted(celsius, liquid, secondsToNextCheck) - liquid;
         if (added < LeastTopUpKilograms)
         {
             added = 0;
         }
 
         pot.Pour(added, script.TopUpCelsius);
-        pot.Outcome.Checks.Add(new(now, before, added, pot.Level(), celsius));
+        pot.Outcome.Checks.Add(new(driver.Now, before, added, pot.Level(), celsius, action.Key));
+    }
+
+    private double Wanted(double celsius, double liquid, double secondsToNextCheck)
+    {
+        double toLine = pot.Solids.LiquidForLevel(script.LineMetres, celsius, pot.Progress);
+        return script.TopUp switch
+        {
+            TopUpRule.KeepToLine => toLine,
+            TopUpRule.KeepCovered => Math.Min(toLine, LiquidToStayCovered(celsius, secondsToNextCheck)),
+            _ => liquid,
+        };
     }
 
     private double LiquidToStayCovered(double celsius, double secondsToNextCheck)
@@ -272,19 +219,13 @@ internal sealed class SimmerRun
         return pot.Solids.LiquidForLevel(leastLevel, celsius, pot.Progress) + (system.VapourRate(celsius) * secondsToNextCheck);
     }
 
-    private void SetLid(double escape) => system.Escape = escape;
-
-    private static double[] Tolerances()
+    /// <summary>A pot holds no more than to its brim; what is poured on top runs over.</summary>
+    private void SpillOver()
     {
-        double[] tolerances = new double[PotSystem.StateCount];
-        tolerances[PotSystem.Enthalpy] = 100;
-        tolerances[PotSystem.Contents] = 1e-5;
-        tolerances[PotSystem.Steam] = 1e-5;
-        tolerances[PotSystem.HeatIn] = 1e3;
-        tolerances[PotSystem.WallLoss] = 1e3;
-        tolerances[PotSystem.SteamLoss] = 1e3;
-        tolerances[PotSystem.Progress] = 1e-5;
-        tolerances[PotSystem.HobHeat] = 1e3;
-        return tolerances;
+        double brim = environment.Pot.InnerHeight.Meters;
+        if (pot.Level() > brim)
+        {
+            pot.Lose(pot.Liquid() - pot.Solids.LiquidForLevel(brim, pot.Celsius, pot.Progress));
+        }
     }
 }

@@ -28,7 +28,17 @@ internal enum PotActionKind
 /// <param name="Solids">With <see cref="PotActionKind.Add"/>: what goes in.</param>
 /// <param name="PauseSeconds">With <see cref="PotActionKind.Pause"/>: how long it stands cold.</param>
 /// <param name="Label">With <see cref="PotActionKind.Add"/>: names of what goes in.</param>
-internal sealed record PotAction(double AtSeconds, PotActionKind Kind, IReadOnlyList<SolidCharge>? Solids = null, double PauseSeconds = 0, string Label = "");
+internal sealed record PotAction(double AtSeconds, PotActionKind Kind, IReadOnlyList<SolidCharge>? Solids = null, double PauseSeconds = 0, string Label = "")
+{
+    /// <summary>Key of the step it becomes, kept when the plan is worked out again.</summary>
+    public string Key { get; init; } = "";
+
+    /// <summary>Time after the heat went on before which it is not done, though it is due by the stage's clock.</summary>
+    public double NotBeforeSeconds { get; init; }
+
+    /// <summary>With <see cref="PotActionKind.Check"/>: a visit whose water is entered by itself, if any was added.</summary>
+    public bool AddsNothing { get; init; }
+}
 
 /// <summary>One stage: bring to a temperature, keep it for a time, do things on the way.</summary>
 /// <param name="SetCelsius">Temperature to hold.</param>
@@ -59,4 +69,17 @@ internal sealed record SimmerScript(
     double LineMetres,
     double HoldCelsius,
     double SkimShare,
-    double RetainedShare);
+    double RetainedShare)
+{
+    /// <summary>What befell the pot at known times, in order of time; they go before the stages' own clock.</summary>
+    public IReadOnlyList<PotEvent> Events { get; init; } = [];
+
+    /// <summary>When the first stage was seen to be at its temperature, s after the heat went on; null to work it out.</summary>
+    public double? SimmersAtSeconds { get; init; }
+
+    /// <summary>When the heat went off for good, whatever the stages say; infinite when it has not.</summary>
+    public double EndsAtSeconds { get; init; } = double.PositiveInfinity;
+
+    /// <summary>The heat stays on at least until then.</summary>
+    public double EndsNotBeforeSeconds { get; init; }
+}

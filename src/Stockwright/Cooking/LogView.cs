@@ -1,0 +1,53 @@
+using Stockwright.Logbook;
+using Stockwright.Planning;
+
+namespace Stockwright.Cooking;
+
+/// <summary>The log of a batch as far as it has come by a moment.</summary>
+internal sealed class LogView
+{
+    private readonly Dictionary<string, LogEntry> done = new(StringComparer.Ordinal);
+
+    public LogView(Batch batch, BatchLog log, DateTimeOffset now)
+    {
+        Batch = batch;
+        Now = now;
+        Entries = [.. log.Standing.Where(entry => entry.HappenedAt <= now)];
+        foreach (LogEntry entry in Entries)
+        {
+            if (entry.Fact is LogFact.StepDone step)
+            {
+                done[step.StepKey] = entry;
+            }
+        }
+    }
+
+    public Batch Batch { get; }
+
+    public BatchPlan Plan => Batch.Planned;
+
+    public DateTimeOffset Now { get; }
+
+    /// <summary>Standing entries up to now, in order of happening.</summary>
+    public IReadOnlyList<LogEntry> Entries { get; }
+
+    /// <summary>The entry that says a step is done, or null.</summary>
+    public LogEntry? Done(string key) => done.GetValueOrDefault(key);
+
+    /// <summary>Entries of one kind.</summary>
+    public IEnumerable<(LogEntry Entry, T Fact)> Of<T>()
+        where T : LogFact => Entries.Where(entry => entry.Fact is T).Select(entry => (entry, (T)entry.Fact));
+
+    /// <summary>The first entry of one kind, or null.</summary>
+    public LogEntry? First<T>()
+        where T : LogFact => Entries.FirstOrDefault(entry => entry.Fact is T);
+
+    /// <summary>The last entry of one kind, or null.</summary>
+    public LogEntry? Last<T>()
+        where T : LogFact => Entries.LastOrDefault(entry => entry.Fact is T);
+
+    /// <summary>The planned step an entry speaks of, or null.</summary>
+    public PlanStep? StepOf(LogEntry entry) => entry.Fact is LogFact.StepDone step
+        ? Plan.Timeline.Steps.FirstOrDefault(planned => string.Equals(planned.Key, step.StepKey, StringComparison.Ordinal))
+        : null;
+}

@@ -1,0 +1,55 @@
+using Stockwright.Logbook;
+using Stockwright.Planning;
+using Stockwright.Simmering;
+
+namespace Stockwright.Cooking;
+
+/// <summary>What was observed.</summary>
+internal enum ObservationKind
+{
+    /// <summary>Level above the base, m.</summary>
+    Level,
+
+    /// <summary>Level over the top of the solids, m.</summary>
+    Cover,
+
+    /// <summary>Temperature on the way up, C.</summary>
+    Temperature,
+
+    /// <summary>First simmer, s after the heat went on.</summary>
+    Simmer,
+
+    /// <summary>Strained stock, kg.</summary>
+    Strained,
+}
+
+/// <summary>One observation of the pot, to be held against a run of it (R.6).</summary>
+/// <param name="Kind">What was observed.</param>
+/// <param name="Look">Number of the look in the script; unused for <see cref="ObservationKind.Simmer"/> and <see cref="ObservationKind.Strained"/>.</param>
+/// <param name="Value">What was read.</param>
+/// <param name="Sigma">Standard deviation of the reading.</param>
+/// <param name="Entry">The entry it comes from.</param>
+internal sealed record PotObservation(ObservationKind Kind, int Look, double Value, double Sigma, LogEntry Entry)
+{
+    /// <summary>What a run has for it; null when the run ended before.</summary>
+    public double? In(SimmerOutcome outcome)
+    {
+        switch (Kind)
+        {
+            case ObservationKind.Simmer:
+                return outcome.HeatUpSeconds;
+            case ObservationKind.Strained:
+                double retained = PotFitter.RetainedKilograms(outcome, LiquorExchange.Retained.Value.DecimalFractions);
+                return Math.Max(0, outcome.LiquidLeftKilograms - retained) * (1 - LiquorExchange.StrainLoss.Value.DecimalFractions);
+            default:
+                return outcome.Looks.TryGetValue(Look, out SimmerOutcome.Sight sight)
+                    ? Kind switch
+                    {
+                        ObservationKind.Level => sight.LevelMetres,
+                        ObservationKind.Cover => sight.LevelMetres - sight.HeapMetres,
+                        _ => sight.Celsius,
+                    }
+                    : null;
+        }
+    }
+}
