@@ -126,6 +126,13 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
         return await context.LogEntries.CountAsync(row => row.BatchId == batchId, cancellationToken);
     }
 
+    /// <summary>How many batches and entries there are in all: it grows with every one and never shrinks.</summary>
+    public async Task<int> CountAllAsync(CancellationToken cancellationToken = default)
+    {
+        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        return await context.LogEntries.CountAsync(cancellationToken) + await context.Batches.CountAsync(cancellationToken);
+    }
+
     /// <summary>The picture of an entry; null when it has none.</summary>
     public async Task<StoredPhoto?> PhotoAsync(Guid entryId, CancellationToken cancellationToken = default)
     {

@@ -1,3 +1,6 @@
+using Stockwright.Web.Calendars;
+using Stockwright.Web.Shell;
+
 namespace Stockwright.Web.Batches;
 
 /// <summary>Registers what batches need.</summary>
@@ -12,11 +15,15 @@ internal static class BatchServices
         services.AddScoped<StoveDesk>();
         services.AddScoped<BatchStarter>();
         services.AddScoped<TodayDesk>();
+        services.AddSingleton<ServiceWorkerScript>();
     }
 
     public static void MapBatches(this IEndpointRouteBuilder app)
     {
         app.MapBatchLog();
         app.MapLogExport();
+        app.MapNews();
+        app.MapCalendars();
+        app.MapServiceWorker();
     }
 }
