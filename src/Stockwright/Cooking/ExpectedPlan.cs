@@ -80,12 +80,13 @@ internal sealed class ExpectedPlan
         }
 
         double height = view.Plan.Request.Pot.InnerHeight.Meters;
+        Length Below(double metres) => Length.FromMeters(height - Math.Max(0, metres));
         (double level, double levelLess, double levelMore) = Spread(0, seen.LevelMetres, sight => sight.LevelMetres);
         (double liquid, double liquidLess, double liquidMore) = Spread(1, seen.LiquidKilograms, sight => sight.LiquidKilograms);
         return new PotNow(
             view.Now,
             Temperature.FromDegreesCelsius(seen.Celsius),
-            new Band<Length>(Length.FromMeters(height - levelLess), Length.FromMeters(height - level), Length.FromMeters(height - Math.Max(0, levelMore))),
+            new Band<Length>(Below(levelLess), Below(level), Below(levelMore)),
             new Band<Volume>(Free(liquidMore), Free(liquid), Free(liquidLess)),
             Length.FromMeters(height - seen.HeapMetres));
     }

@@ -41,7 +41,7 @@ public sealed class ReplanPropertyTests
         Need(IsBand(course.LossOverPlan, value => value) && course.LossOverPlan.Low > 0, $"loss {course.LossOverPlan}");
         Need(IsBand(plan.HeatUp.Time, time => time.TotalSeconds), $"heat-up {plan.HeatUp}");
         Need(plan.Simmer.Samples.Count is > 1 and <= 300 && plan.Simmer.LevelBand.Count == plan.Simmer.Samples.Count, $"{plan.Simmer.Samples.Count} samples");
-        Need(plan.Simmer.Samples.All(sample => double.IsFinite(sample.Temperature.DegreesCelsius) && sample.Temperature.DegreesCelsius is >= -1e-6 and < 131 && double.IsFinite(sample.Level.Meters)), "a sample is no number");
+        Need(plan.Simmer.Samples.All(sample => double.IsFinite(sample.Temperature.DegreesCelsius) && sample.Temperature.DegreesCelsius is >= -1e-6 and < 131 && double.IsFinite(sample.Level.Meters)), FormattableString.Invariant($"a sample is no number: {plan.Simmer.Samples.Min(sample => sample.Temperature.DegreesCelsius)} to {plan.Simmer.Samples.Max(sample => sample.Temperature.DegreesCelsius)}"));
         Need(plan.Simmer.Samples.All(sample => sample.Liquid.Liters >= -1), "less than nothing in the pot");
         Need(Ordered(plan.Simmer.Samples.Select(sample => sample.At.Ticks)), "samples out of order");
         Need(Ordered(course.Steps.Select(step => step.Step.At.UtcTicks)), "steps out of order");
