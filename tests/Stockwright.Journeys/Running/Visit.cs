@@ -10,12 +10,11 @@ internal sealed class Visit : IAsyncDisposable
     public const int PhoneWidth = 390;
     public const int DeskWidth = 1280;
 
-    private readonly IBrowserContext context;
     private readonly ConcurrentQueue<string> complaints = new();
 
     public Visit(IBrowserContext context, IPage page)
     {
-        this.context = context;
+        Context = context;
         Page = page;
         page.PageError += (_, error) => complaints.Enqueue(error);
         page.Console += (_, message) =>
@@ -36,7 +35,10 @@ internal sealed class Visit : IAsyncDisposable
 
     public IPage Page { get; }
 
-    public ValueTask DisposeAsync() => context.DisposeAsync();
+    /// <summary>Their browser: further pages, and whether it has a network.</summary>
+    public IBrowserContext Context { get; }
+
+    public ValueTask DisposeAsync() => Context.DisposeAsync();
 
     /// <summary>No script failed, no policy was broken, nothing was missing.</summary>
     public void AssertQuiet() => Assert.Empty(complaints);
