@@ -171,7 +171,7 @@ public sealed partial class PhoneJourneys(AppFixture app, ChromiumFixture chromi
         _ => $"in {minutes / 60} h {minutes % 60} min",
     };
 
-    [GeneratedRegex("^(in |now$)|late$", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("^in |^now$|late$", RegexOptions.None, 1000)]
     private static partial Regex CountsDown();
 
     [GeneratedRegex("^Back to", RegexOptions.None, 1000)]
