@@ -51,7 +51,11 @@ public sealed class ChromiumFixture : IAsyncLifetime
     /// <param name="width">Width of the page, CSS pixels.</param>
     /// <param name="dark">True for a visitor who prefers dark pages.</param>
     /// <param name="scripts">False for a visitor without scripts.</param>
-    internal async Task<Visit> VisitAsync(AppFixture app, int width = Visit.PhoneWidth, bool dark = false, bool scripts = true)
+    internal Task<Visit> VisitAsync(AppFixture app, int width = Visit.PhoneWidth, bool dark = false, bool scripts = true) =>
+        VisitAsync(app.Address, width, dark, scripts);
+
+    /// <summary>The same for an app at an address.</summary>
+    internal async Task<Visit> VisitAsync(Uri address, int width = Visit.PhoneWidth, bool dark = false, bool scripts = true)
     {
         if (browser is null)
         {
@@ -60,7 +64,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
 
         IBrowserContext context = await browser.NewContextAsync(new BrowserNewContextOptions
         {
-            BaseURL = app.Address.ToString(),
+            BaseURL = address.ToString(),
             ViewportSize = new ViewportSize { Width = width, Height = width == Visit.PhoneWidth ? 844 : 900 },
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light,
             JavaScriptEnabled = scripts,
