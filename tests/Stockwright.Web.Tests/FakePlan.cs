@@ -183,6 +183,7 @@ internal static class FakePlan
 
     private static PlanStep Step(StepKind kind, string title, DateTimeOffset at, int minutes, int hands) => new()
     {
+        Key = $"{kind}-{at:HHmm}",
         Kind = kind,
         Title = title,
         At = at,

@@ -74,7 +74,7 @@ public sealed class DayStripTests
     public void Steps_side_by_side_take_their_own_lanes()
     {
         DateTimeOffset at = Samples.Schedule.StartAt!.Value;
-        PlanStep roast = new() { Kind = StepKind.Roast, Title = "Roast", At = at, Duration = TimeSpan.FromHours(2), HandsOn = TimeSpan.Zero };
+        PlanStep roast = new() { Key = "roast-1", Kind = StepKind.Roast, Title = "Roast", At = at, Duration = TimeSpan.FromHours(2), HandsOn = TimeSpan.Zero };
         PlanStep soak = roast with { Kind = StepKind.Soak, At = at.AddHours(1) };
         DayStripLayout layout = new(s_empty with { Steps = [roast, soak], Ready = at.AddHours(3) }, Samples.Schedule);
         Assert.Equal(2, layout.Lanes);

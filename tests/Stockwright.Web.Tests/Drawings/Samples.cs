@@ -132,6 +132,7 @@ internal static class Samples
         {
             PlanStep step = new()
             {
+                Key = $"{kind}-{steps.Count}",
                 Kind = kind,
                 Title = kind.ToString(),
                 At = now,
