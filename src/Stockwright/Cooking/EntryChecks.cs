@@ -24,7 +24,7 @@ public static class EntryChecks
     /// <param name="batch">The batch it is for.</param>
     /// <param name="log">The batch's log without it.</param>
     /// <param name="now">The present by the server's clock.</param>
-    /// <returns>Problems with the field each belongs to: at, corrects, step, below, litres, temperature, hob, lid, until, action, fat, brix, body, text, attended, energy.</returns>
+    /// <returns>Problems with the field each belongs to: at, corrects, step, below, water, degrees, probe, hob, lid, until, why, lost, strained, action, fat, brix, body, portioned, text, next-time, attended, metered.</returns>
     public static IReadOnlyList<InputProblem> Problems(LogEntry draft, Batch batch, BatchLog log, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(draft);
@@ -97,8 +97,8 @@ public static class EntryChecks
             }
         }
 
-        void NeedVolume(Volume volume, string what) =>
-            Need(volume > Volume.Zero && volume.Liters <= brim.Liters * (1 + 1e-9), "litres", $"{what} must be above nothing and at most what the pot holds, {KitchenFormat.Both(brim)}.");
+        void NeedVolume(Volume volume, string field, string what) =>
+            Need(volume > Volume.Zero && volume.Liters <= brim.Liters * (1 + 1e-9), field, $"{what} must be above nothing and at most what the pot holds, {KitchenFormat.Both(brim)}.");
 
         void NeedText(string text, string field, bool required = false) =>
             Need(text.Length <= LongestText && (!required || !string.IsNullOrWhiteSpace(text)), field, text.Length > LongestText ? "That is too long to print: 4000 characters at most." : "Write something.");
@@ -112,10 +112,10 @@ public static class EntryChecks
                 Need(level.BelowRim >= Length.Zero && level.BelowRim.Meters <= pot.InnerHeight.Meters * (1 + 1e-9), "below", $"The level lies between the rim and the base: this pot is {KitchenFormat.Both(pot.InnerHeight)} deep.");
                 break;
             case LogFact.WaterAdded water:
-                NeedVolume(water.Volume, "Water added");
+                NeedVolume(water.Volume, "water", "Water added");
                 break;
             case LogFact.TemperatureRead read:
-                Need(read.Temperature.DegreesCelsius >= TemperatureRange.Least.DegreesCelsius && read.Temperature.DegreesCelsius <= TemperatureRange.Most.DegreesCelsius, "temperature", "A temperature lies between -30 and 130 °C (-22 and 266 °F).");
+                Need(read.Temperature.DegreesCelsius >= TemperatureRange.Least.DegreesCelsius && read.Temperature.DegreesCelsius <= TemperatureRange.Most.DegreesCelsius, "degrees", "A temperature lies between -30 and 130 °C (-22 and 266 °F).");
                 NeedText(read.Probe, "probe");
                 break;
             case LogFact.HeatMoved moved:
@@ -130,16 +130,16 @@ public static class EntryChecks
                 NeedText(lost.Why, "why");
                 break;
             case LogFact.BoiledOver { Lost: { } spilt }:
-                NeedVolume(spilt, "What boiled over");
+                NeedVolume(spilt, "lost", "What boiled over");
                 break;
             case LogFact.Paused paused:
                 NeedText(paused.Why, "why");
                 break;
             case LogFact.Strained strained:
-                NeedVolume(strained.Volume, "Strained stock");
+                NeedVolume(strained.Volume, "strained", "Strained stock");
                 break;
             case LogFact.Portioned portioned:
-                NeedVolume(portioned.Volume, "Portioned stock");
+                NeedVolume(portioned.Volume, "portioned", "Portioned stock");
                 break;
             case LogFact.CorrectionMade made:
                 Need(Enum.IsDefined(made.Step), "action", "Say what was done.");
@@ -162,9 +162,9 @@ public static class EntryChecks
                 NeedText(photo.Caption, "text");
                 break;
             case LogFact.Closed closed:
-                NeedText(closed.NextTime, "text");
+                NeedText(closed.NextTime, "next-time");
                 Need(closed.Attended is not { } attended || attended >= TimeSpan.Zero, "attended", "Time spent is not below zero.");
-                Need(closed.Metered is not { } metered || metered.Joules >= 0, "energy", "Energy used is not below zero.");
+                Need(closed.Metered is not { } metered || metered.Joules >= 0, "metered", "Energy used is not below zero.");
                 break;
         }
     }

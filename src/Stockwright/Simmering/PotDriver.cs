@@ -1,5 +1,3 @@
-using Stockwright.Numerics;
-
 namespace Stockwright.Simmering;
 
 /// <summary>
@@ -9,31 +7,19 @@ namespace Stockwright.Simmering;
 internal sealed class PotDriver
 {
     private const double Near = 0.02;
-    private const double LongestHeatUpSeconds = 48 * 3600;
-
-    /// <summary>A simmer entered later than this after the heat came back is not the return to it.</summary>
-    private const double LongestSeenSeconds = 3 * 3600;
-
-    private static readonly OdeOptions Sampled = new() { RelativeTolerance = 1e-6, AbsoluteTolerances = Tolerances(), KeepDenseOutput = true, InitialStep = 30 };
-    private static readonly OdeOptions Bare = Sampled with { KeepDenseOutput = false };
-
-    // A pot that is held hardly changes, so the first step may be bold; the error control would take it back.
-    private static readonly OdeOptions SampledHold = Sampled with { InitialStep = 900 };
-    private static readonly OdeOptions BareHold = Bare with { InitialStep = 900 };
 
     private readonly PotEnvironment environment;
     private readonly SimmerScript script;
     private readonly PotSystem system;
+<<<<<<< HEAD
     private readonly DormandPrinceStep<PotSystem> step;
+=======
+    private readonly PotStepper stepper;
+    private readonly HeatPresence heat;
+>>>>>>> replan
     private readonly SimmerRecorder? recorder;
     private readonly Action<PotEvent> happen;
     private int nextEvent;
-    private double reheatUntil;
-    private double? seenAgain;
-    private double awaySince;
-    private double backSince;
-    private bool away;
-    private bool reheating;
 
     /// <summary>Puts a pot on the heat.</summary>
     /// <param name="environment">Pot, hob and room.</param>
@@ -50,13 +36,19 @@ internal sealed class PotDriver
         step = new DormandPrinceStep<PotSystem>(system);
         Pot = new PotState(environment, system, script);
         recorder = sampled ? new SimmerRecorder(Pot, script) : null;
+        heat = new HeatPresence(script, Pot.Outcome);
+        stepper = new PotStepper(system, Pot, recorder, () => SetCelsius);
         Point();
     }
 
     public PotState Pot { get; }
 
     /// <summary>Time after the heat went on, s.</summary>
-    public double Now { get; private set; }
+    public double Now
+    {
+        get => stepper.Now;
+        private set => stepper.Now = value;
+    }
 
     /// <summary>Temperature the stage asks for, C.</summary>
     public double StageCelsius { get; set; }
@@ -93,20 +85,20 @@ internal sealed class PotDriver
         }
 
         double? seen = first ? script.SimmersAtSeconds : null;
-        double until = Math.Min(Math.Min(Now + LongestHeatUpSeconds, seen ?? double.PositiveInfinity), script.EndsAtSeconds);
+        double until = Math.Min(Math.Min(Now + HeatPresence.LongestHeatUpSeconds, seen ?? double.PositiveInfinity), script.EndsAtSeconds);
         HappenNow();
         double from = Now;
         recorder?.StartInterval();
         while (Now < until - 1e-6)
         {
-            bool there = !away && Pot.Celsius >= SetCelsius - Near;
+            bool there = !heat.IsAway && Pot.Celsius >= SetCelsius - Near;
             if (there && seen is null)
             {
                 break;
             }
 
             double stop = Math.Min(until, NextEvent);
-            Integrate(away ? HeatMode.Off : there ? HeatMode.Hold : HeatMode.Full, stop, untilSet: !away && !there);
+            stepper.Integrate(heat.IsAway ? HeatMode.Off : there ? HeatMode.Hold : HeatMode.Full, stop, untilSet: !heat.IsAway && !there);
             if (NextEvent <= Now + 1e-6)
             {
                 Pot.Track();
@@ -119,7 +111,7 @@ internal sealed class PotDriver
 
         Pot.Track();
         recorder?.EndInterval(from, Now, first ? 12 : 4);
-        Again();
+        heat.Again(Now);
     }
 
     /// <summary>Goes on until a moment of the stage's clock, which stands still while the heat is away and until it is back at its temperature (R.2).</summary>
@@ -131,20 +123,20 @@ internal sealed class PotDriver
         HappenNow();
         while (!IsOver && Now < end + lost - 1e-6)
         {
-            bool waits = away || reheating;
+            bool waits = heat.IsMissed;
             double stop = Math.Min(NextEvent, script.EndsAtSeconds);
             if (!waits)
             {
                 stop = Math.Min(stop, end + lost);
             }
-            else if (away && double.IsPositiveInfinity(stop))
+            else if (heat.IsAway && double.IsPositiveInfinity(stop))
             {
                 Back();
                 continue;
             }
 
             double from = Now;
-            DriveTo(reheating ? Math.Min(stop, reheatUntil) : stop);
+            DriveTo(heat.IsReturning ? Math.Min(stop, heat.ReturnBySeconds) : stop);
             lost += waits ? Now - from : 0;
             HappenNow();
         }
@@ -165,10 +157,9 @@ internal sealed class PotDriver
     /// <summary>Stands without heat after the end, when the books are closed, for those who look at it then.</summary>
     public void StandOn()
     {
-        away = true;
         while (!double.IsPositiveInfinity(NextEvent))
         {
-            Integrate(HeatMode.Off, Math.Max(Now, NextEvent), untilSet: false);
+            stepper.Integrate(HeatMode.Off, Math.Max(Now, NextEvent), untilSet: false);
             PotEvent next = script.Events[nextEvent++];
             if (next.Kind == PotEventKind.Look)
             {
@@ -182,27 +173,27 @@ internal sealed class PotDriver
         double from = Now;
         recorder?.StartInterval();
         int? points = null;
-        if (away)
+        if (heat.IsAway)
         {
             points = 24;
-            Integrate(HeatMode.Off, end, untilSet: false);
+            stepper.Integrate(HeatMode.Off, end, untilSet: false);
         }
-        else if (reheating)
+        else if (heat.IsReturning)
         {
             points = 16;
             if (Pot.Celsius < SetCelsius - Near)
             {
-                Integrate(HeatMode.Full, end, untilSet: true);
+                stepper.Integrate(HeatMode.Full, end, untilSet: true);
             }
-            else if (seenAgain is not null)
+            else if (heat.IsSeenAgain)
             {
-                Integrate(HeatMode.Hold, end, untilSet: false);
+                stepper.Integrate(HeatMode.Hold, end, untilSet: false);
             }
 
             // When the cook sees it simmer again, that goes before the reckoning.
-            if (seenAgain is null && (Pot.Celsius >= SetCelsius - Near || Now >= reheatUntil - 1e-6))
+            if (!heat.IsSeenAgain && (Pot.Celsius >= SetCelsius - Near || Now >= heat.ReturnBySeconds - 1e-6))
             {
-                Again();
+                heat.Again(Now);
             }
         }
         else
@@ -222,19 +213,19 @@ internal sealed class PotDriver
             if (Climbing && celsius < SetCelsius - Near && system.ClimbRate > 0)
             {
                 // Held up or hurried on by what happened, it may be there before the stage is over.
-                Integrate(HeatMode.Climb, Math.Min(end, Now + Math.Max(1, (SetCelsius - celsius) / system.ClimbRate)), untilSet: false);
+                stepper.Integrate(HeatMode.Climb, Math.Min(end, Now + Math.Max(1, (SetCelsius - celsius) / system.ClimbRate)), untilSet: false);
             }
             else if (!Climbing && celsius < SetCelsius - Near && !system.InOven)
             {
-                Integrate(HeatMode.Full, end, untilSet: true);
+                stepper.Integrate(HeatMode.Full, end, untilSet: true);
             }
             else if (celsius > SetCelsius + Near)
             {
-                Integrate(HeatMode.Off, end, untilSet: true);
+                stepper.Integrate(HeatMode.Off, end, untilSet: true);
             }
             else
             {
-                Integrate(HeatMode.Hold, end, untilSet: false);
+                stepper.Integrate(HeatMode.Hold, end, untilSet: false);
             }
         }
     }
@@ -269,16 +260,16 @@ internal sealed class PotDriver
             switch (next.Kind)
             {
                 case PotEventKind.HeatAway:
-                    Away();
+                    heat.Leave(Now);
                     break;
                 case PotEventKind.HeatBack:
                     Back();
                     break;
                 case PotEventKind.SimmersAgain:
                     Back();
-                    Again();
+                    heat.Again(Now);
                     break;
-                case PotEventKind.Read when away || reheating:
+                case PotEventKind.Read when heat.IsMissed:
                     Pot.CoolTo(next.Value);
                     break;
                 default:
@@ -292,30 +283,13 @@ internal sealed class PotDriver
         }
     }
 
-    private void Away()
-    {
-        if (away)
-        {
-            return;
-        }
-
-        Again();
-        away = true;
-        awaySince = Now;
-    }
-
     private void Back()
     {
-        if (!away)
+        if (!heat.Return(Now, script.Events.Skip(nextEvent)))
         {
             return;
         }
 
-        away = false;
-        backSince = Now;
-        reheating = true;
-        reheatUntil = Now + LongestHeatUpSeconds;
-        seenAgain = SeenAgain();
         system.Mode = HeatMode.Full;
         if (!system.InOven)
         {
@@ -324,32 +298,8 @@ internal sealed class PotDriver
         }
     }
 
-    /// <summary>When the cook will see it simmer again, before the heat goes away once more; null when nobody will.</summary>
-    private double? SeenAgain()
-    {
-        for (int i = nextEvent; i < script.Events.Count && script.Events[i].Kind != PotEventKind.HeatAway && script.Events[i].AtSeconds < Now + LongestSeenSeconds; i++)
-        {
-            if (script.Events[i].Kind == PotEventKind.SimmersAgain)
-            {
-                return script.Events[i].AtSeconds;
-            }
-        }
-
-        return null;
-    }
-
-    private void Again()
-    {
-        if (!reheating)
-        {
-            return;
-        }
-
-        reheating = false;
-        Pot.Outcome.Gaps.Add(new(awaySince, backSince, Now));
-    }
-
     /// <summary>Enters a stretch without heat that the end of the run cuts off.</summary>
+<<<<<<< HEAD
     public void CloseGap()
     {
         if (away || reheating)
@@ -400,4 +350,7 @@ internal sealed class PotDriver
         tolerances[PotSystem.HobHeat] = 1e3;
         return tolerances;
     }
+=======
+    public void CloseGap() => heat.Close(Now);
+>>>>>>> replan
 }

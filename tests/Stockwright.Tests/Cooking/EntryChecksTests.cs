@@ -18,12 +18,12 @@ public class EntryChecksTests
     {
         { "below", new LogFact.LevelRead(Length.FromCentimeters(33)) },
         { "below", new LogFact.LevelRead(Length.FromCentimeters(-1)) },
-        { "litres", new LogFact.WaterAdded(Volume.FromLiters(20.1)) },
-        { "litres", new LogFact.WaterAdded(Volume.Zero) },
-        { "litres", new LogFact.Strained(Volume.FromLiters(21)) },
-        { "litres", new LogFact.BoiledOver(Volume.FromLiters(-1)) },
-        { "temperature", new LogFact.TemperatureRead(Temperature.FromDegreesCelsius(131), ReadingPlace.Pot) },
-        { "temperature", new LogFact.TemperatureRead(Temperature.FromDegreesFahrenheit(-23), ReadingPlace.Cooling) },
+        { "water", new LogFact.WaterAdded(Volume.FromLiters(20.1)) },
+        { "water", new LogFact.WaterAdded(Volume.Zero) },
+        { "strained", new LogFact.Strained(Volume.FromLiters(21)) },
+        { "lost", new LogFact.BoiledOver(Volume.FromLiters(-1)) },
+        { "degrees", new LogFact.TemperatureRead(Temperature.FromDegreesCelsius(131), ReadingPlace.Pot) },
+        { "degrees", new LogFact.TemperatureRead(Temperature.FromDegreesFahrenheit(-23), ReadingPlace.Cooling) },
         { "step", new LogFact.StepDone("check-99") },
         { "until", new LogFact.HeatLost(Now.AddHours(-1)) },
         { "until", new LogFact.HeatLost(Now.AddHours(1)) },
@@ -33,7 +33,7 @@ public class EntryChecksTests
         { "text", new LogFact.Noted(" ") },
         { "hob", new LogFact.HeatMoved("") },
         { "attended", new LogFact.Closed("", TimeSpan.FromMinutes(-1)) },
-        { "energy", new LogFact.Closed("", null, Energy.FromKilowattHours(-1)) },
+        { "metered", new LogFact.Closed("", null, Energy.FromKilowattHours(-1)) },
         { "corrects", new LogFact.Withdrawn() },
     };
 
