@@ -1,4 +1,5 @@
 using System.Data.Common;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace Stockwright.Storage.Sqlite;
@@ -9,6 +10,9 @@ namespace Stockwright.Storage.Sqlite;
 /// </summary>
 internal sealed class ConnectionPragmas : DbConnectionInterceptor
 {
+    /// <summary>How long one writer waits for another.</summary>
+    public const int BusySeconds = 5;
+
     // A second writer waits five seconds for the first. Every commit is flushed to disk: a kitchen pulls plugs, writes
     // are few, and with write-ahead logging NORMAL could lose the last of them.
     private const string Pragmas = "PRAGMA busy_timeout = 5000; PRAGMA synchronous = FULL;";
@@ -17,7 +21,15 @@ internal sealed class ConnectionPragmas : DbConnectionInterceptor
     {
         using DbCommand command = connection.CreateCommand();
         command.CommandText = Pragmas;
-        command.ExecuteNonQuery();
+        try
+        {
+            command.ExecuteNonQuery();
+        }
+        catch (SqliteException trouble) when (SqliteTrouble.Explain(trouble, "the data folder") is { } message)
+        {
+            // The first words to a file that cannot be opened after all; no other interceptor sees them.
+            throw new StorageTroubleException(message, trouble);
+        }
     }
 
     public override async Task ConnectionOpenedAsync(
@@ -25,6 +37,13 @@ internal sealed class ConnectionPragmas : DbConnectionInterceptor
     {
         await using DbCommand command = connection.CreateCommand();
         command.CommandText = Pragmas;
-        await command.ExecuteNonQueryAsync(cancellationToken);
+        try
+        {
+            await command.ExecuteNonQueryAsync(cancellationToken);
+        }
+        catch (SqliteException trouble) when (SqliteTrouble.Explain(trouble, "the data folder") is { } message)
+        {
+            throw new StorageTroubleException(message, trouble);
+        }
     }
 }

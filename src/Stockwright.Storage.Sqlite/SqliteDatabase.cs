@@ -1,4 +1,3 @@
-using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace Stockwright.Storage.Sqlite;
@@ -20,7 +19,7 @@ internal sealed class SqliteDatabase(string folder, IDbContextFactory<Stockwrigh
             await using FileStream alone = await WaitForLockAsync(cancellationToken);
             await MigrateAsync(cancellationToken);
         }
-        catch (SqliteException trouble) when (SqliteTrouble.Explain(trouble, $"\"{folder}\"") is { } message)
+        catch (Exception trouble) when (SqliteTrouble.Behind(trouble) is { } cause && SqliteTrouble.Explain(cause, $"\"{folder}\"") is { } message)
         {
             throw new StorageTroubleException(message, trouble);
         }
@@ -53,10 +52,10 @@ internal sealed class SqliteDatabase(string folder, IDbContextFactory<Stockwrigh
             // Never a copy of the live file: its last writes may still stand in the write-ahead log.
             await context.Database.ExecuteSqlAsync($"VACUUM INTO {target}", cancellationToken);
         }
-        catch (SqliteException trouble)
+        catch (Exception trouble) when (SqliteTrouble.Behind(trouble) is { } cause)
         {
             throw new StorageTroubleException(
-                SqliteTrouble.Explain(trouble, $"\"{target}\"") ?? $"The backup \"{target}\" could not be written: {trouble.Message}", trouble);
+                SqliteTrouble.Explain(cause, $"\"{target}\"") ?? $"The backup \"{target}\" could not be written: {trouble.Message}", trouble);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
@@ -113,11 +112,13 @@ internal sealed class SqliteDatabase(string folder, IDbContextFactory<Stockwrigh
             {
                 return new FileStream(file, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
             }
-            catch (IOException held) when (File.Exists(file) && time.GetElapsedTime(started) < LongestWait)
+            catch (IOException trouble) when (IsHeldByAnother(trouble) && time.GetElapsedTime(started) < LongestWait)
             {
-                _ = held;
                 await Task.Delay(TimeSpan.FromMilliseconds(100), time, cancellationToken);
             }
         }
     }
+
+    /// <summary>A disk that is read-only or broken is no reason to wait: only EAGAIN (Linux, macOS) and a sharing violation (Windows) are.</summary>
+    private static bool IsHeldByAnother(IOException trouble) => trouble.HResult is 11 or 35 or unchecked((int)0x80070020);
 }

@@ -34,6 +34,9 @@ public static class SqliteStorage
             DataSource = file,
             Mode = SqliteOpenMode.ReadWriteCreate,
             ForeignKeys = true,
+
+            // Else the library itself would go on trying for thirty seconds after SQLite gave up on a busy file.
+            DefaultTimeout = ConnectionPragmas.BusySeconds,
         }.ConnectionString;
         options
             .UseSqlite(connection, sqlite => sqlite.MigrationsAssembly(typeof(SqliteStorage).Assembly.GetName().Name))

@@ -5,6 +5,20 @@ namespace Stockwright.Storage.Sqlite;
 /// <summary>SQLite's result codes in the cook's words (result codes: SQLite documentation, "Result and Error Codes").</summary>
 internal static class SqliteTrouble
 {
+    /// <summary>SQLite's own complaint behind a failure; null when there is none.</summary>
+    public static SqliteException? Behind(Exception failure)
+    {
+        for (Exception? cause = failure; cause is not null; cause = cause.InnerException)
+        {
+            if (cause is SqliteException sqlite)
+            {
+                return sqlite;
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>What went wrong at a place; null when it is not about the place (a broken rule of the tables, a cancelled call).</summary>
     public static string? Explain(SqliteException trouble, string place) => trouble.SqliteErrorCode switch
     {

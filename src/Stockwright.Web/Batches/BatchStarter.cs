@@ -91,6 +91,12 @@ internal sealed class BatchStarter(
             reader.Report(Limit, "Choose the limit it is to be cooled by.");
         }
 
+        // The form was sent before, by a second tap or by going back.
+        if (await batches.FindAsync(id, cancellationToken) is not null)
+        {
+            return (id, []);
+        }
+
         List<InputProblem> problems = [.. reader.Problems];
         DateTimeOffset? begins = Begins(typed, from.Book.Zone, units, problems);
         if (problems.Count > 0 || limit is null || begins is not { } start)

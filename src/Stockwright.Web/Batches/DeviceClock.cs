@@ -17,6 +17,9 @@ internal sealed record DeviceClock(TimeSpan? Offset, DateTimeOffset? Made, strin
     /// <summary>Sending takes time; a difference this small is that, not the clock.</summary>
     private static readonly TimeSpan Transit = TimeSpan.FromSeconds(3);
 
+    // Exact forms only: a lenient reader would take a bare time for one of today, by this machine's clock and zone.
+    private static readonly string[] Forms = ["yyyy-MM-dd'T'HH:mm:ss.FFFFFFFK", "yyyy-MM-dd'T'HH:mm:ssK", "yyyy-MM-dd'T'HH:mmK"];
+
     public static DeviceClock Read(TypedForm form, DateTimeOffset now)
     {
         string zone = form[EntryFields.DeviceZone].Trim();
@@ -37,7 +40,7 @@ internal sealed record DeviceClock(TimeSpan? Offset, DateTimeOffset? Made, strin
     }
 
     private static DateTimeOffset? Moment(string text) =>
-        DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out DateTimeOffset moment) && moment.Year is >= 2000 and <= 2200
+        DateTimeOffset.TryParseExact(text.Trim(), Forms, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out DateTimeOffset moment) && moment.Year is >= 2000 and <= 2200
             ? moment
             : null;
 }

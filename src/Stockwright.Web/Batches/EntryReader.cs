@@ -19,6 +19,9 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
     private const int LongestLine = 200;
     private const string UsualAjar = "10";
 
+    /// <summary>A minute hand read a little ahead is no slip.</summary>
+    private static readonly TimeSpan Slip = TimeSpan.FromMinutes(2);
+
     public static readonly (string Word, ReadingPlace Value)[] Places = [("pot", ReadingPlace.Pot), ("cooling", ReadingPlace.Cooling)];
 
     public static readonly (string Word, CorrectiveStep Value)[] Actions =
@@ -200,21 +203,30 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
                 reader.Report(problem.Field, problem.Message);
             }
 
-            return open is { } part ? new LogFact.LidChanged(LidPosition.Ajar(Ratio.FromDecimalFractions(part))) : null;
+            // The reader lets a last digit slip over the limit; the lid does not.
+            return open is { } part ? new LogFact.LidChanged(LidPosition.Ajar(Ratio.FromDecimalFractions(Math.Clamp(part, 0.01, 0.6)))) : null;
         }
 
         return kind is { } seated ? new LogFact.LidChanged(seated == LidKind.On ? LidPosition.On : LidPosition.Off) : null;
     }
 
+    /// <summary>When heat came back: 04:40 after 02:10 is the next such time, also past midnight.</summary>
     private DateTimeOffset? Until(DateTimeOffset happened)
     {
-        // 04:40 after 02:10 is the next such time, not the last: looked for within the day that follows.
-        if (!form.Has(EntryFields.Until))
+        if (reader.MomentFrom(EntryFields.Until, batch.Zone, happened) is not { } until)
         {
             return null;
         }
 
-        DateTimeOffset? until = reader.Moment(EntryFields.Until, batch.Zone, happened + TimeSpan.FromHours(24) - TimeSpan.FromMinutes(3));
+        if (until <= happened)
+        {
+            reader.Report(EntryFields.Until, "The heat came back after it went: write a later time.");
+        }
+        else if (until > now + Slip)
+        {
+            reader.Report(EntryFields.Until, "That is still to come. Leave this blank while the heat is away.");
+        }
+
         return until;
     }
 

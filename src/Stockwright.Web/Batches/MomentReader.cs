@@ -5,97 +5,156 @@ using Stockwright.Web.Planner;
 
 namespace Stockwright.Web.Batches;
 
-/// <summary>Reads moments by the kitchen's clock: <c>14:20</c> is the latest twenty past two that has been.</summary>
+/// <summary>
+/// Reads moments by the kitchen's clock: <c>14:20</c> is the latest twenty past two that has been, or the first one after
+/// another moment. Rules of clock changes: the IANA time zone database, as installed.
+/// </summary>
 internal static partial class MomentReader
 {
     /// <summary>A minute hand read a little ahead is no slip.</summary>
     private static readonly TimeSpan Ahead = TimeSpan.FromMinutes(2);
+
+    /// <summary>Days looked through: a time of day that clocks jumped over is a day further off.</summary>
+    private const int MostDays = 3;
 
     /// <summary>Reads a moment; null when blank or reported.</summary>
     /// <param name="reader">The form.</param>
     /// <param name="field">Field.</param>
     /// <param name="zone">The kitchen's zone.</param>
     /// <param name="now">The present; a time of day without a date is the last such time up to here.</param>
-    public static DateTimeOffset? Moment(this FieldReader reader, string field, TimeZoneInfo zone, DateTimeOffset now)
+    public static DateTimeOffset? Moment(this FieldReader reader, string field, TimeZoneInfo zone, DateTimeOffset now) =>
+        new Reading(reader, field, zone, now + Ahead, Backwards: true).Read();
+
+    /// <summary>Reads a moment that follows another; null when blank or reported.</summary>
+    /// <param name="reader">The form.</param>
+    /// <param name="field">Field.</param>
+    /// <param name="zone">The kitchen's zone.</param>
+    /// <param name="from">A time of day without a date is the first such time from the minute of this on.</param>
+    public static DateTimeOffset? MomentFrom(this FieldReader reader, string field, TimeZoneInfo zone, DateTimeOffset from) =>
+        new Reading(reader, field, zone, new DateTimeOffset(from.UtcTicks - (from.UtcTicks % TimeSpan.TicksPerMinute), TimeSpan.Zero), Backwards: false).Read();
+
+    private sealed record Reading(FieldReader Reader, string Field, TimeZoneInfo Zone, DateTimeOffset Limit, bool Backwards)
     {
-        string text = reader.Form[field].Trim();
-        if (text.Length == 0)
+        public DateTimeOffset? Read()
         {
-            return null;
-        }
-
-        Match match = Shape().Match(text);
-        if (!match.Success || !TimeOnly.TryParseExact(match.Groups["time"].Value, ["H:mm", "H:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time))
-        {
-            reader.Report(field, $"{KitchenNumber.Quote(text)} is not a time. Write hours and minutes, like 14:20, with the day before it if it was not today: 2026-12-31 14:20.");
-            return null;
-        }
-
-        DateOnly? date = null;
-        if (match.Groups["date"] is { Success: true } day)
-        {
-            if (!DateOnly.TryParseExact(day.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly read) || read.Year is < 2000 or > 2200)
+            string text = Reader.Form[Field].Trim();
+            if (text.Length == 0)
             {
-                reader.Report(field, $"{KitchenNumber.Quote(day.Value)} is not a day. Write year-month-day, like 2026-12-31.");
                 return null;
             }
 
-            date = read;
+            Match match = Shape().Match(text);
+            if (!match.Success || !TimeOnly.TryParseExact(match.Groups["time"].Value, ["H:mm", "H:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time))
+            {
+                return Refuse($"{KitchenNumber.Quote(text)} is not a time. Write hours and minutes, like 14:20, with the day before it if it was not today: 2026-12-31 14:20.");
+            }
+
+            TimeZoneInfo clock = Zone;
+            if (match.Groups["offset"] is { Success: true } offset)
+            {
+                if (FixedClock(offset.Value) is not { } fixedClock)
+                {
+                    return Refuse($"{KitchenNumber.Quote(text)}: no place on earth is that far from UTC.");
+                }
+
+                clock = fixedClock;
+            }
+
+            if (match.Groups["date"] is not { Success: true } day)
+            {
+                return Nearest(time, clock);
+            }
+
+            return DateOnly.TryParseExact(day.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) && date.Year is >= 2000 and <= 2200
+                ? On(date, time, clock)
+                : Refuse($"{KitchenNumber.Quote(day.Value)} is not a day. Write year-month-day, like 2026-12-31.");
         }
 
-        if (match.Groups["offset"] is { Success: true } offset)
+        private DateTimeOffset? Nearest(TimeOnly time, TimeZoneInfo clock)
         {
-            return WithOffset(reader, field, text, date, time, offset.Value, now);
+            DateTime here = TimeZoneInfo.ConvertTime(Limit, clock).DateTime;
+            for (int days = 0; days < MostDays; days++)
+            {
+                DateTime local = DateOnly.FromDateTime(here).AddDays(Backwards ? -days : days).ToDateTime(time);
+                if (clock.IsInvalidTime(local))
+                {
+                    if (Backwards ? local <= here : local >= here)
+                    {
+                        return NeverCame(time);
+                    }
+
+                    continue;
+                }
+
+                DateTimeOffset[] moments = [.. Moments(local, clock).Where(Fits)];
+                if (moments.Length > 0)
+                {
+                    return One(moments, local);
+                }
+            }
+
+            return Refuse($"{Clock(time)} was not on the clock in those days. Write the day before it.");
         }
 
-        return date is { } known ? Resolve(reader, field, known, time, zone) : LatestSuch(reader, field, time, zone, now);
-    }
-
-    private static DateTimeOffset? LatestSuch(FieldReader reader, string field, TimeOnly time, TimeZoneInfo zone, DateTimeOffset now)
-    {
-        DateTime here = TimeZoneInfo.ConvertTime(now + Ahead, zone).DateTime;
-        DateOnly day = DateOnly.FromDateTime(here);
-        return Resolve(reader, field, time <= TimeOnly.FromDateTime(here) ? day : day.AddDays(-1), time, zone);
-    }
-
-    /// <summary>A wall clock time; when clocks change it may have come twice, or not at all, and then the cook is asked.</summary>
-    private static DateTimeOffset? Resolve(FieldReader reader, string field, DateOnly date, TimeOnly time, TimeZoneInfo zone)
-    {
-        DateTime local = date.ToDateTime(time, DateTimeKind.Unspecified);
-        string clock = time.ToString("HH:mm", CultureInfo.InvariantCulture);
-        if (zone.IsInvalidTime(local))
+        private DateTimeOffset? On(DateOnly date, TimeOnly time, TimeZoneInfo clock)
         {
-            reader.Report(field, $"{clock} was not on the clock that night: it was put forward. Write the time it showed before or after.");
+            DateTime local = date.ToDateTime(time);
+            if (clock.IsInvalidTime(local))
+            {
+                return NeverCame(time);
+            }
+
+            DateTimeOffset[] moments = Moments(local, clock);
+            DateTimeOffset[] fitting = [.. moments.Where(Fits)];
+            return One(fitting.Length > 0 ? fitting : moments, local);
+        }
+
+        private bool Fits(DateTimeOffset moment) => Backwards ? moment <= Limit : moment >= Limit;
+
+        /// <summary>When clocks are put back a time comes twice, and if either may be meant the cook is asked.</summary>
+        private DateTimeOffset? One(DateTimeOffset[] moments, DateTime local)
+        {
+            if (moments is [var only])
+            {
+                return only.ToUniversalTime();
+            }
+
+            string Written(DateTimeOffset moment) => string.Create(CultureInfo.InvariantCulture, $"{moment:yyyy-MM-dd HH:mm}{Sign(moment.Offset)}");
+            return Refuse($"{Clock(TimeOnly.FromDateTime(local))} came twice that night, for the clock was put back. Write {Written(moments[0])} for the first time, or {Written(moments[1])} for the second.");
+        }
+
+        private DateTimeOffset? NeverCame(TimeOnly time) =>
+            Refuse($"{Clock(time)} was not on the clock that night: it was put forward. Write the time it showed before or after.");
+
+        private DateTimeOffset? Refuse(string message)
+        {
+            Reader.Report(Field, message);
             return null;
         }
-
-        if (zone.IsAmbiguousTime(local))
-        {
-            TimeSpan[] offsets = [.. zone.GetAmbiguousTimeOffsets(local).OrderDescending()];
-            string Written(TimeSpan offset) => $"{date:yyyy-MM-dd} {clock}{Sign(offset)}";
-            reader.Report(field, $"{clock} came twice that night, for the clock was put back. Write {Written(offsets[0])} for the first time, or {Written(offsets[1])} for the second.");
-            return null;
-        }
-
-        return new DateTimeOffset(local, zone.GetUtcOffset(local)).ToUniversalTime();
     }
 
-    private static DateTimeOffset? WithOffset(FieldReader reader, string field, string text, DateOnly? date, TimeOnly time, string offset, DateTimeOffset now)
+    /// <summary>The moment or, when clocks were put back over it, the two moments at which a clock showed this; the first first.</summary>
+    private static DateTimeOffset[] Moments(DateTime local, TimeZoneInfo clock) => clock.IsAmbiguousTime(local)
+        ? [.. clock.GetAmbiguousTimeOffsets(local).OrderDescending().Select(offset => new DateTimeOffset(local, offset))]
+        : [new DateTimeOffset(local, clock.GetUtcOffset(local))];
+
+    /// <summary>A clock at a fixed distance from UTC; null when it is further than any place on earth.</summary>
+    private static TimeZoneInfo? FixedClock(string offset)
     {
-        TimeSpan ahead = offset is "Z" or "z" ? TimeSpan.Zero : TimeSpan.Parse(offset[1..], CultureInfo.InvariantCulture) * (offset[0] == '-' ? -1 : 1);
-        if (ahead.Duration() > TimeSpan.FromHours(14))
+        if (offset is "Z" or "z")
         {
-            reader.Report(field, $"{KitchenNumber.Quote(text)}: no place on earth is that far from UTC.");
-            return null;
+            return TimeZoneInfo.Utc;
         }
 
-        DateTimeOffset here = now.ToOffset(ahead);
-        DateOnly day = date ?? (time <= TimeOnly.FromDateTime((here + Ahead).DateTime) ? DateOnly.FromDateTime(here.DateTime) : DateOnly.FromDateTime(here.DateTime).AddDays(-1));
-        return new DateTimeOffset(day.ToDateTime(time), ahead).ToUniversalTime();
+        int minutes = (int.Parse(offset[1..3], CultureInfo.InvariantCulture) * 60) + int.Parse(offset[4..], CultureInfo.InvariantCulture);
+        TimeSpan ahead = TimeSpan.FromMinutes(offset[0] == '-' ? -minutes : minutes);
+        return minutes <= 14 * 60 ? TimeZoneInfo.CreateCustomTimeZone(offset, ahead, null, null) : null;
     }
+
+    private static string Clock(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 
     private static string Sign(TimeSpan offset) => (offset < TimeSpan.Zero ? "-" : "+") + offset.ToString("hh\\:mm", CultureInfo.InvariantCulture);
 
-    [GeneratedRegex("^(?:(?<date>\\d{4}-\\d{2}-\\d{2})[ T]+)?(?<time>\\d{1,2}:\\d{2}(?::\\d{2})?)\\s*(?<offset>[zZ]|[+-]\\d{2}:[0-5]\\d)?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 200)]
+    [GeneratedRegex("^(?:(?<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[ T]+)?(?<time>[0-9]{1,2}:[0-9]{2}(?::[0-9]{2})?)\\s*(?<offset>[zZ]|[+-][0-9]{2}:[0-5][0-9])?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 200)]
     private static partial Regex Shape();
 }

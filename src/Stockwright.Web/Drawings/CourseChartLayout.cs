@@ -33,6 +33,7 @@ internal sealed class CourseChartLayout
     private readonly CourseLines lines;
     private readonly DateTimeOffset begin;
     private readonly TimeSpan span;
+    private readonly double highestMillimetres;
     private readonly double deepestMillimetres;
 
     public CourseChartLayout(CourseLines lines, KitchenClock clock)
@@ -42,9 +43,14 @@ internal sealed class CourseChartLayout
         begin = moments.Length > 0 ? moments.Min() : lines.Now;
         DateTimeOffset end = moments.Length > 0 ? moments.Max() : lines.Now;
         span = end - begin < TimeSpan.FromMinutes(30) ? TimeSpan.FromMinutes(30) : end - begin;
-        double deepest = lines.Planned.Concat(lines.Expected).Select(point => point.BelowRim.Millimeters)
-            .Concat(lines.Marks.Select(mark => mark.BelowRim.Millimeters)).DefaultIfEmpty(100).Max();
-        deepestMillimetres = Math.Max(20, deepest * 1.12);
+        double[] levels = [.. lines.Planned.Concat(lines.Expected).Select(point => point.BelowRim.Millimeters), .. lines.Marks.Where(mark => mark.Water is null).Select(mark => mark.BelowRim.Millimeters)];
+        double least = levels.DefaultIfEmpty(0).Min();
+        double most = levels.DefaultIfEmpty(100).Max();
+
+        // Plan and reality differ by little: what lies far above both is left out, and the rim with it.
+        double room = Math.Max(15, most - least);
+        highestMillimetres = least - room > 0.3 * most ? least - (0.5 * room) : Math.Min(0, least);
+        deepestMillimetres = most + (0.5 * room);
 
         Planned = Curve(lines.Planned);
         Past = Curve([.. lines.Expected.Where(point => point.At <= lines.Now)]);
@@ -59,7 +65,11 @@ internal sealed class CourseChartLayout
         NowX = lines.Now > begin && lines.Now < begin + span ? X(lines.Now) : null;
         Hours = HourTicks(clock);
         Levels = LevelTicks(clock.Units);
+        RimY = highestMillimetres <= 0 ? Y(Length.Zero) : null;
     }
+
+    /// <summary>Where the rim lies; null when it is left out.</summary>
+    public double? RimY { get; }
 
     public IReadOnlyList<Dot> Planned { get; }
 
@@ -82,7 +92,7 @@ internal sealed class CourseChartLayout
 
     public double X(DateTimeOffset moment) => Left + ((Right - Left) * Math.Clamp((moment - begin) / span, 0, 1));
 
-    public double Y(Length below) => Top + ((Bottom - Top) * Math.Clamp(below.Millimeters / deepestMillimetres, -0.05, 1));
+    public double Y(Length below) => Top + ((Bottom - Top) * Math.Clamp((below.Millimeters - highestMillimetres) / (deepestMillimetres - highestMillimetres), 0, 1));
 
     private List<Dot> Curve(IReadOnlyList<CoursePoint> points) =>
         points.Count == 0 ? [] : [.. CurveThinning.Keep([.. points.Select(point => (point.At - begin).TotalHours)], Svg.MostPoints).Select(i => new Dot(X(points[i].At), Y(points[i].BelowRim)))];
@@ -137,7 +147,7 @@ internal sealed class CourseChartLayout
     {
         bool isUs = units == UnitSystem.UsCustomary;
         double unit = isUs ? ExactFactors.InchMillimetres : 10;
-        return [.. ChartTicks.Among(0, deepestMillimetres / unit, isUs ? [0.25, 0.5, 1, 2, 3, 4, 6, 12] : [0.5, 1, 2, 5, 10, 20, 50], 7)
+        return [.. ChartTicks.Among(highestMillimetres / unit, deepestMillimetres / unit, isUs ? [0.25, 0.5, 1, 2, 3, 4, 6, 12] : [0.5, 1, 2, 5, 10, 20, 50], 7)
             .Select(value => new AxisTick(Y(Length.FromMillimeters(value * unit)), isUs ? KitchenFormat.Fraction(value, 4) : Svg.Number(value)))];
     }
 }

@@ -40,7 +40,7 @@ internal sealed class JsonRow
         JsonDocumentOptions options = new() { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip };
         try
         {
-            using JsonDocument document = JsonDocument.Parse(json, options);
+            using JsonDocument document = Parse(json, options);
             JsonRow row = new(document.RootElement, place, fail);
             T value = read(row);
             row.Finish();
@@ -55,6 +55,19 @@ internal sealed class JsonRow
         {
             // A lone surrogate in a string is only noticed when the string is read.
             throw fail($"{place}: a text holds characters that cannot be read", broken);
+        }
+    }
+
+    private static JsonDocument Parse(string json, JsonDocumentOptions options)
+    {
+        try
+        {
+            return JsonDocument.Parse(json, options);
+        }
+        catch (ArgumentException broken)
+        {
+            // Half a character outside or inside a string: not even text.
+            throw new InvalidOperationException(broken.Message, broken);
         }
     }
 

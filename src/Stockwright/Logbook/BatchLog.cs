@@ -14,12 +14,11 @@ public sealed class BatchLog
         All = [.. entries.OrderBy(entry => entry.Number)];
         byId = All.ToDictionary(entry => entry.Id);
 
-        // The last word counts: of two corrections of one entry, the later received.
         foreach (LogEntry entry in All)
         {
             if (entry.Corrects is { } old)
             {
-                supersededBy[old] = entry;
+                Supersede(old, entry);
             }
         }
 
@@ -61,4 +60,20 @@ public sealed class BatchLog
 
     /// <summary>True when the record is closed.</summary>
     public bool IsClosed => Last<LogFact.Closed>() is not null;
+
+    /// <summary>The last word counts: when two cooks correct one entry, the later received stands, and not both.</summary>
+    private void Supersede(Guid old, LogEntry entry)
+    {
+        // Steps are counted, for entries made by hand could point at each other in a circle.
+        Guid last = old;
+        for (int step = 0; step < All.Count && supersededBy.TryGetValue(last, out LogEntry? next); step++)
+        {
+            last = next.Id;
+        }
+
+        if (last != entry.Id)
+        {
+            supersededBy[last] = entry;
+        }
+    }
 }

@@ -151,7 +151,7 @@ public static class FactCodec
         "photo" => new LogFact.PhotoTaken(row.OptionalText("caption") ?? ""),
         "closed" => new LogFact.Closed(
             row.OptionalText("nextTime") ?? "",
-            row.OptionalNumber("attendedSeconds") is { } seconds and >= 0 and < 1e9 ? TimeSpan.FromSeconds(seconds) : null,
+            ReadTime(row, "attendedSeconds"),
             row.OptionalNumber("meteredJoules") is { } joules ? Energy.FromJoules(joules) : null),
         "withdrawn" => new LogFact.Withdrawn(row.OptionalText("why") ?? ""),
         _ => throw row.Fail($"there is no kind of entry called '{word}'"),
@@ -174,6 +174,13 @@ public static class FactCodec
             ? LidPosition.Ajar(Ratio.FromDecimalFractions(open))
             : throw row.Fail("'openFraction' must be between 0.01 and 0.6");
     }
+
+    private static TimeSpan? ReadTime(JsonRow row, string field) => row.OptionalNumber(field) switch
+    {
+        null => null,
+        { } seconds and >= 0 and < 1e9 => TimeSpan.FromTicks((long)Math.Round(seconds * TimeSpan.TicksPerSecond)),
+        _ => throw row.Fail($"'{field}' must be between nothing and a thousand million"),
+    };
 
     private static DateTimeOffset? ReadMoment(JsonRow row, string field)
     {

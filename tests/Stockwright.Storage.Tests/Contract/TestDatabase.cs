@@ -19,6 +19,10 @@ public abstract class TestDatabase : IAsyncDisposable
 
     public PlanStore Plans => Get<PlanStore>();
 
+    public BatchStore Batches => Get<BatchStore>();
+
+    public LogStore Logs => Get<LogStore>();
+
     public IStockwrightDatabase Database => Get<IStockwrightDatabase>();
 
     public IDbContextFactory<StockwrightContext> Contexts => Get<IDbContextFactory<StockwrightContext>>();

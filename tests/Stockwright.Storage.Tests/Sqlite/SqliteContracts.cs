@@ -21,3 +21,13 @@ public sealed class SqlitePlanTests : PlanContract
 {
     protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
 }
+
+public sealed class SqliteBatchTests : BatchContract
+{
+    protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
+}
+
+public sealed class SqliteLogTests : LogContract
+{
+    protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
+}

@@ -1,71 +1,82 @@
+using System.Net;
+using System.Text.Json;
+using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
-using Stockwright.Cooling.Limits;
-using Stockwright.Logbook;
-using Stockwright.Storage;
-using Stockwright.Web.Batches;
-using Stockwright.Web.Forms;
-using Stockwright.Web.Planner;
 using Xunit;
+using static Stockwright.Web.Tests.Pages.KeepingApp;
 
 namespace Stockwright.Web.Tests.Batches;
 
-/// <summary>The whole program in memory with made-up plans, at a moment the test sets, and timers fifty times as fast.</summary>
+/// <summary>The whole program with the real planner, on a data folder of its own and a clock the test turns, spoken to as a browser without scripts would.</summary>
 public sealed class BatchApp : WebApplicationFactory<Program>
 {
-    public const int TimersFasterBy = 50;
+    public const string Query = "recipe=brown-chicken&pot=pot-10&goal=litres&litres=3.5";
 
     private readonly DirectoryInfo data = Directory.CreateTempSubdirectory("stockwright-batch-tests-");
 
-    public DateTimeOffset Now { get; set; } = StockwrightFactory.Now;
+    /// <summary>A Wednesday morning in winter, when the demo kitchen's clock shows UTC.</summary>
+    public TestClock Clock { get; } = new(new DateTimeOffset(2026, 11, 25, 8, 0, 0, TimeSpan.Zero));
 
-    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+    public HttpClient Browser() => CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false, HandleCookies = true });
 
-    public HttpClient Browser() => CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false });
-
-    /// <summary>Starts a batch of the usual plan that begins an hour from now.</summary>
-    public async Task<Guid> StartBatchAsync(string name)
+    /// <summary>Starts a batch and gives the address of its stove page.</summary>
+    public static async Task<string> StartAsync(HttpClient browser, string name = "Friday stock", params (string Name, string? Value)[] changes)
     {
-        await using AsyncServiceScope scope = Services.CreateAsyncScope();
-        TypedForm form = TypedForm.Empty.With(PlanFields.Recipe, "white-chicken");
-        PlanningBook book = await scope.ServiceProvider.GetRequiredService<IKitchenSource>().LoadAsync(Stop);
-        PlanView view = await scope.ServiceProvider.GetRequiredService<PlanDesk>().PlanAsync(form, Measures.UnitSystem.Metric, Stop);
-        Assert.Empty(view.Problems);
-        Planning.PlanRequest request = view.Typed.Request! with { Schedule = view.Typed.Request!.Schedule with { StartAt = Now.AddHours(1), ReadyBy = null } };
-        Guid id = Guid.CreateVersion7(Now);
-        await Services.GetRequiredService<BatchStore>().StartAsync(
-            new NewBatch(
-                id,
-                name,
-                PlanQuery.ToQuery(request, book.Kitchen, Measures.UnitSystem.Metric),
-                PlanSnapshot.Of(request, book.Kitchen.Name, book.Kitchen.TimeZoneId),
-                "{}",
-                StandardLimits.Default.Id,
-                Now.AddHours(1)),
-            Stop);
-        Services.GetRequiredService<BatchNews>().Tell(id);
-        return id;
+        Page started = await SendAsync(browser, $"/batches/start?{Query}", "start", [("name", name), ("who", "AB"), .. changes]);
+        Assert.Equal(HttpStatusCode.SeeOther, started.Status);
+        return started.Location!;
     }
 
-    /// <summary>Enters something, as a page or an outbox would have it entered.</summary>
-    public async Task EnterAsync(Guid batch, LogFact fact)
+    /// <summary>Fills in one of the entry forms of a page and sends it.</summary>
+    public static async Task<Page> EnterAsync(HttpClient browser, string address, string form, params (string Name, string? Value)[] changes)
     {
-        await Services.GetRequiredService<LogStore>().AppendAsync(
-            new NewEntry { Id = Guid.CreateVersion7(Now), BatchId = batch, HappenedAt = Now, Who = "AB", Fact = fact }, Stop);
-        Services.GetRequiredService<BatchNews>().Tell(batch);
+        Dictionary<string, string>? fields = (await GetAsync(browser, address)).FormById(form);
+        Assert.NotNull(fields);
+        return await PostAsync(browser, address.Split('?')[0], fields, changes);
+    }
+
+    public static async Task<Page> PostAsync(HttpClient browser, string address, Dictionary<string, string> fields, params (string Name, string? Value)[] changes)
+    {
+        foreach ((string name, string? value) in changes)
+        {
+            fields[name] = value ?? "";
+        }
+
+        using FormUrlEncodedContent content = new(fields);
+        return await Page.ReadAsync(await browser.PostAsync(new Uri(address, UriKind.Relative), content, TestContext.Current.CancellationToken));
+    }
+
+    /// <summary>The same, and it must be taken.</summary>
+    public static async Task TakenAsync(HttpClient browser, string address, string form, params (string Name, string? Value)[] changes)
+    {
+        Page answer = await EnterAsync(browser, address, form, changes);
+        Assert.True(answer.Status == HttpStatusCode.SeeOther, $"{form}: {answer.Status} {Regex.Match(answer.Text, "to put right.{0,200}", RegexOptions.None, TimeSpan.FromSeconds(1)).Value}");
+        Assert.Equal(address.Split('?')[0], answer.Location);
+    }
+
+    public static async Task<JsonElement> LogAsync(HttpClient browser, string address) =>
+        JsonElement.Parse((await GetAsync(browser, $"{address}/log.json")).Html);
+
+    /// <summary>Keeps the database busy, as another program might, until disposed.</summary>
+    public IDisposable LockTheBook()
+    {
+        SqliteConnection connection = new(new SqliteConnectionStringBuilder { DataSource = Assert.Single(data.EnumerateFiles("*.db")).FullName, Pooling = false }.ToString());
+        connection.Open();
+        using SqliteCommand command = connection.CreateCommand();
+        command.CommandText = "BEGIN IMMEDIATE";
+        command.ExecuteNonQuery();
+        return connection;
     }
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("STOCKWRIGHT_DATA", data.FullName);
-        builder.ConfigureTestServices(services => services
-            .AddSingleton<TimeProvider>(new Clock(this))
-            .AddSingleton<PlanBatch>(FakePlan.Plan)
-            .AddSingleton<JudgeStock>((_, _, _) => null));
+        builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(Clock));
     }
 
     protected override void Dispose(bool disposing)
@@ -78,13 +89,13 @@ public sealed class BatchApp : WebApplicationFactory<Program>
         }
     }
 
-    private sealed class Clock(BatchApp app) : TimeProvider
+    /// <summary>Stands still until it is turned.</summary>
+    public sealed class TestClock(DateTimeOffset now) : TimeProvider
     {
-        public override DateTimeOffset GetUtcNow() => app.Now;
+        public DateTimeOffset Now { get; set; } = now;
 
-        public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period) =>
-            base.CreateTimer(callback, state, Sooner(dueTime), Sooner(period));
+        public void Advance(TimeSpan by) => Now += by;
 
-        private static TimeSpan Sooner(TimeSpan time) => time > TimeSpan.Zero ? time / TimersFasterBy : time;
+        public override DateTimeOffset GetUtcNow() => Now;
     }
 }

@@ -22,7 +22,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task A_batch_is_a_valid_calendar_of_the_steps_that_need_hands()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync("Sunday");
         CalendarRules.Component calendar = CalendarRules.Read(await FileAsync(app, $"/batches/{batch}/calendar.ics"));
         BatchCourse course = await CourseAsync(app, batch);
@@ -45,7 +45,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Awkward_names_are_folded_and_escaped()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync(Awkward);
         CalendarRules.Component calendar = CalendarRules.Read(await FileAsync(app, $"/batches/{batch}/calendar.ics"));
         Assert.All(calendar.Events, told => Assert.EndsWith(Awkward, told.Text("SUMMARY"), StringComparison.Ordinal));
@@ -56,7 +56,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Each_entry_raises_the_sequence_and_a_done_step_loses_its_alarm()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync("Sunday");
         string address = $"/batches/{batch}/calendar.ics";
         CalendarRules.Component before = CalendarRules.Read(await FileAsync(app, address));
@@ -87,7 +87,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task The_feed_holds_every_open_batch_and_no_closed_one()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid one = await app.StartBatchAsync("One");
         Guid other = await app.StartBatchAsync("Other");
         Guid over = await app.StartBatchAsync("Over");
@@ -102,7 +102,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task Only_the_secret_address_answers_and_a_renewed_one_replaces_it()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         string token = await TokenAsync(app);
         HttpClient browser = app.Browser();
         Assert.Equal(HttpStatusCode.NotFound, await StatusAsync(browser, $"/calendar/{token[..^1]}{(token[^1] == '0' ? '1' : '0')}.ics"));
@@ -124,7 +124,7 @@ public sealed class CalendarTests
     [Fact]
     public async Task The_library_reads_back_what_it_wrote()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync(Awkward);
         Ical.Net.Calendar calendar = Ical.Net.Calendar.Load(Encoding.UTF8.GetString(await FileAsync(app, $"/batches/{batch}/calendar.ics")))!;
         List<PlanStep> wanted = [.. (await CourseAsync(app, batch)).Steps.Select(step => step.Step).Where(step => step.HandsOn > TimeSpan.Zero)];
@@ -139,7 +139,7 @@ public sealed class CalendarTests
 
     private static DateTimeOffset Seconds(DateTimeOffset moment) => DateTimeOffset.FromUnixTimeSeconds(moment.ToUnixTimeSeconds());
 
-    private static Task<string> TokenAsync(BatchApp app) => app.Services.GetRequiredService<BatchStore>().CalendarTokenAsync(cancellationToken: Stop);
+    private static Task<string> TokenAsync(NewsApp app) => app.Services.GetRequiredService<BatchStore>().CalendarTokenAsync(cancellationToken: Stop);
 
     private static async Task<HttpStatusCode> StatusAsync(HttpClient browser, string address)
     {
@@ -147,13 +147,13 @@ public sealed class CalendarTests
         return answer.StatusCode;
     }
 
-    private static async Task<BatchCourse> CourseAsync(BatchApp app, Guid batch)
+    private static async Task<BatchCourse> CourseAsync(NewsApp app, Guid batch)
     {
         await using AsyncServiceScope scope = app.Services.CreateAsyncScope();
         return (await scope.ServiceProvider.GetRequiredService<BatchDesk>().OpenAsync(batch, Measures.UnitSystem.Metric, Stop))!.Course!;
     }
 
-    private static async Task<byte[]> FileAsync(BatchApp app, string address)
+    private static async Task<byte[]> FileAsync(NewsApp app, string address)
     {
         using HttpResponseMessage answer = await app.Browser().GetAsync(new Uri(address, UriKind.Relative), Stop);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);

@@ -19,7 +19,7 @@ public sealed class NewsTests
     [Fact]
     public async Task The_first_message_says_how_far_the_log_has_come_and_each_entry_is_told_within_three_seconds()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync("Sunday");
         await app.EnterAsync(batch, new LogFact.Skimmed());
         await using Line line = await Line.OpenAsync(app, $"/batches/{batch}/events");
@@ -34,7 +34,7 @@ public sealed class NewsTests
     [Fact]
     public async Task Whoever_was_away_learns_at_once_what_was_missed()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync("Sunday");
         await using (Line line = await Line.OpenAsync(app, $"/batches/{batch}/events"))
         {
@@ -53,7 +53,7 @@ public sealed class NewsTests
     [Fact]
     public async Task Another_batch_is_not_news_but_the_today_page_hears_of_all()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid mine = await app.StartBatchAsync("Mine");
         await using Line all = await Line.OpenAsync(app, "/events");
         await using Line line = await Line.OpenAsync(app, $"/batches/{mine}/events");
@@ -71,7 +71,7 @@ public sealed class NewsTests
     [Fact]
     public async Task The_line_is_kept_open_by_a_beat_that_scripts_hear()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync("Sunday");
         await using Line line = await Line.OpenAsync(app, $"/batches/{batch}/events");
         Assert.Equal("message", (await line.NextAsync()).EventType);
@@ -79,14 +79,14 @@ public sealed class NewsTests
         // Every 20 s by the app's timers, which run faster here.
         Stopwatch watch = Stopwatch.StartNew();
         Assert.Equal("beat", (await line.NextAsync()).EventType);
-        Assert.InRange(watch.Elapsed, TimeSpan.FromSeconds(15.0 / BatchApp.TimersFasterBy), TimeSpan.FromSeconds(5));
+        Assert.InRange(watch.Elapsed, TimeSpan.FromSeconds(15.0 / NewsApp.TimersFasterBy), TimeSpan.FromSeconds(5));
     }
 
     /// <summary>Names of the headers: RFC 9111, 5.2.2.5 for no-store; the media type: WHATWG HTML, 9.2.5.</summary>
     [Fact]
     public async Task Nothing_between_may_keep_or_hold_back_events()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync("Sunday");
         await using Line line = await Line.OpenAsync(app, $"/batches/{batch}/events");
         Assert.Equal("text/event-stream", line.Answer.Content.Headers.ContentType?.MediaType);
@@ -100,7 +100,7 @@ public sealed class NewsTests
     [Fact]
     public async Task An_open_line_ends_when_the_server_stops()
     {
-        await using BatchApp app = new();
+        await using NewsApp app = new();
         Guid batch = await app.StartBatchAsync("Sunday");
         await using Line line = await Line.OpenAsync(app, $"/batches/{batch}/events");
         Assert.Equal(0, await line.CountAsync());
@@ -121,7 +121,7 @@ public sealed class NewsTests
 
         public HttpResponseMessage Answer { get; }
 
-        public static async Task<Line> OpenAsync(BatchApp app, string address)
+        public static async Task<Line> OpenAsync(NewsApp app, string address)
         {
             HttpResponseMessage answer = await app.Browser().GetAsync(new Uri(address, UriKind.Relative), HttpCompletionOption.ResponseHeadersRead, Stop);
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);

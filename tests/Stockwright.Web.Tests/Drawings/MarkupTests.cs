@@ -14,7 +14,7 @@ public sealed partial class MarkupTests
 {
     private static readonly string[] s_numbers = ["x", "y", "cx", "cy", "r", "rx", "ry", "width", "height", "d", "viewBox", "transform"];
 
-    public static TheoryData<string> Drawings => ["pot", "lid", "level", "days", "trays", "bodies", "course"];
+    public static TheoryData<string> Drawings => ["pot", "lid", "level", "days", "trays", "bodies", "course", "reality"];
 
     [Theory]
     [MemberData(nameof(Drawings))]
@@ -78,6 +78,7 @@ public sealed partial class MarkupTests
             "level" => Rendering.HtmlAsync<LevelChart>(("Forecast", Samples.Forecast(pot)), ("Fit", Samples.Fit(pot)), ("Pot", pot), ("UnitSystem", UnitSystem.UsCustomary), ("IdPrefix", which)),
             "days" => Rendering.HtmlAsync<DayStrip>(("Timeline", Samples.Timeline()), ("Schedule", Samples.Schedule), ("IdPrefix", which)),
             "bodies" => Rendering.HtmlAsync<BodyBars>(("Sample", Samples.Bodies), ("IdPrefix", which)),
+            "reality" => Rendering.HtmlAsync<CourseChart>(("Lines", CourseChartTests.Lines()), ("Clock", CourseChartTests.Clock), ("IdPrefix", which), ("HasKey", false)),
             "course" => Rendering.HtmlAsync<BodyChart>(("Course", Samples.Course()), ("Planned", TimeSpan.FromHours(6)), ("Effective", Samples.Bodies.Effective), ("IdPrefix", which)),
             _ => Rendering.HtmlAsync<TrayDrawing>(("Tray", Samples.Tray), ("Roast", Samples.Roast(0.62, 3)), ("UnitSystem", UnitSystem.UsCustomary), ("IdPrefix", which)),
         };

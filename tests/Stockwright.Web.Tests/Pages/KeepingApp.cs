@@ -90,6 +90,15 @@ public sealed partial class KeepingApp : WebApplicationFactory<Program>
         public Dictionary<string, string> Form(string handler)
         {
             string form = Assert.Single(Forms().Matches(Html).Select(match => match.Value), text => text.Contains($"value=\"{handler}\"", StringComparison.Ordinal) && text.Contains("_handler", StringComparison.Ordinal));
+            return Fields(form);
+        }
+
+        /// <summary>Fields of the form with this element id; null when there is none.</summary>
+        public Dictionary<string, string>? FormById(string id) =>
+            Forms().Matches(Html).Select(match => match.Value).SingleOrDefault(text => text.Contains($" id=\"{id}\"", StringComparison.Ordinal)) is { } form ? Fields(form) : null;
+
+        private static Dictionary<string, string> Fields(string form)
+        {
             Dictionary<string, string> fields = new(StringComparer.Ordinal);
             foreach (string input in Inputs().Matches(form).Select(match => match.Value))
             {

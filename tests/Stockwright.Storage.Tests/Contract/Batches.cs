@@ -1,0 +1,54 @@
+using Stockwright.Kitchen;
+using Stockwright.Larder;
+using Stockwright.Logbook;
+using Stockwright.Planning;
+using Stockwright.Recipes;
+using UnitsNet;
+using Xunit;
+
+namespace Stockwright.Storage.Tests.Contract;
+
+/// <summary>Batches and entries to store.</summary>
+internal static class Batches
+{
+    public const string Query = "units=metric&recipe=brown-chicken&pot=pot-10&goal=litres&litres=3&when=start&date=2026-03-01&time=10%3A00";
+
+    public static async Task<NewBatch> NewAsync(TestDatabase database, string name = "Sunday", DateTimeOffset? begins = null)
+    {
+        KitchenSetup kitchen = (await database.Kitchen.ReadAsync(TestContext.Current.CancellationToken)).Setup;
+        Assert.True(StandardRecipes.Book.TryFind("brown-chicken", out StockRecipe? recipe));
+        PlanRequest request = new()
+        {
+            Recipe = recipe!,
+            Larder = StandardLarder.Table,
+            Pot = kitchen.Pots[0],
+            OtherPots = kitchen.Pots,
+            Hob = kitchen.Hobs[0],
+            Lid = recipe!.Lid,
+            Site = kitchen.Site,
+            Oven = kitchen.Oven,
+            Trays = kitchen.Trays,
+            Goal = new PlanGoal.MakeVolume(Volume.FromLiters(3)),
+            Schedule = new PlanSchedule { StartAt = database.Clock.Now },
+        };
+        return new NewBatch(
+            Guid.CreateVersion7(), name, Query, PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId), """{"plan":1}""", "uk-90", begins ?? database.Clock.Now);
+    }
+
+    public static async Task<Guid> StartAsync(TestDatabase database, string name = "Sunday", DateTimeOffset? begins = null)
+    {
+        NewBatch batch = await NewAsync(database, name, begins);
+        await database.Batches.StartAsync(batch, TestContext.Current.CancellationToken);
+        return batch.Id;
+    }
+
+    public static NewEntry Entry(TestDatabase database, Guid batch, LogFact fact, Guid? corrects = null) => new()
+    {
+        Id = Guid.CreateVersion7(),
+        BatchId = batch,
+        HappenedAt = database.Clock.Now.AddMinutes(-1),
+        Who = "RT",
+        Fact = fact,
+        Corrects = corrects,
+    };
+}
