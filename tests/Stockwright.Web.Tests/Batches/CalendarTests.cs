@@ -78,12 +78,14 @@ public sealed class CalendarTests
         CalendarRules.Component done = after.Events.First(told => told.One("UID").Contains($"-{key}@", StringComparison.Ordinal));
         Assert.Equal("CANCELLED", done.One("STATUS"));
         Assert.Empty(done.Parts);
-        Assert.Equal(after.Events.Count() - 1, after.Events.Count(told => told.One("STATUS") is "CONFIRMED"));
 
         // What is subscribed to is read whole: there it is left out.
-        string token = await TokenAsync(app);
-        CalendarRules.Component feed = CalendarRules.Read(await FileAsync(app, $"/calendar/{token}.ics"));
-        Assert.Equal(after.Events.Count() - 1, feed.Events.Count());
+        CalendarRules.Component feed = CalendarRules.Read(await FileAsync(app, $"/calendar/{await TokenAsync(app)}.ics"));
+        Assert.NotEmpty(feed.Events);
+        Assert.Equal(
+            after.Events.Where(told => told.One("STATUS") is "CONFIRMED").Select(told => told.One("UID")),
+            feed.Events.Select(told => told.One("UID")),
+            StringComparer.Ordinal);
         Assert.DoesNotContain(feed.Events, told => told.One("UID").Contains($"-{key}@", StringComparison.Ordinal));
     }
 
