@@ -131,6 +131,51 @@ public sealed partial class PhoneJourneys(AppFixture app, ChromiumFixture chromi
         Assert.Single(await StovePage.StoredAsync(app, address));
     }
 
+    /// <summary>Many kitchens reach their server so: browsers keep back workers, locks, random keys, notifications.</summary>
+    [Fact]
+    public async Task Over_plain_http_entries_still_wait_and_arrive_and_the_page_says_what_is_off()
+    {
+        await using Visit visit = await chromium.VisitAsync(app);
+        Uri plain = new UriBuilder(app.Address) { Host = ChromiumFixture.InsecureHost }.Uri;
+        StovePage stove = await StovePage.StartAsync(visit, plain);
+        Uri address = new(visit.Page.Url);
+        Assert.Equal(ChromiumFixture.InsecureHost, address.Host);
+        Assert.False(await visit.Page.EvaluateAsync<bool>("isSecureContext"));
+        await Expect(visit.Page.Locator("#reminder-notice")).ToContainTextAsync("Off here. This page came over plain HTTP");
+        await Expect(visit.Page.Locator("#reminder-screen")).ToContainTextAsync("Off here. This page came over plain HTTP");
+        await visit.Context.SetOfflineAsync(true);
+        await stove.EnterAsync("temperature", "degrees", "92");
+        await stove.EnterAsync("note", "text", "no network");
+        await Expect(stove.Waiting).ToHaveCountAsync(2);
+        await visit.Context.SetOfflineAsync(false);
+        await Expect(stove.Waiting).ToHaveCountAsync(0, new() { Timeout = 30_000 });
+        Assert.Equal("temperature note", string.Join(' ', (await StovePage.StoredAsync(app, address)).Select(Kind)));
+    }
+
+    [Fact]
+    public async Task What_comes_due_is_notified_once_on_this_device()
+    {
+        await using Visit visit = await chromium.VisitAsync(app);
+        await visit.Context.GrantPermissionsAsync(["notifications"]);
+        await visit.Context.AddInitScriptAsync("""
+            ServiceWorkerRegistration.prototype.showNotification = async (title, { body }) =>
+              localStorage.setItem("told", (localStorage.getItem("told") ?? "") + `[${title}: ${body}]`);
+            """);
+        StovePage stove = await StovePage.StartAsync(visit);
+        await stove.ReadyForOfflineAsync();
+        await visit.Page.GetByLabel("Notification when something is due").CheckAsync();
+
+        // A batch that begins now has its first step due at once.
+        const string told = "() => localStorage.getItem('told') ?? ''";
+        await visit.Page.WaitForFunctionAsync("() => localStorage.getItem('told')");
+        string once = await visit.Page.EvaluateAsync<string>(told);
+        Assert.Matches("^\\[Weigh[^\\]]*\\]$", once);
+        await visit.Page.ReloadAsync();
+        await visit.Page.WaitForTimeoutAsync(3500);
+        Assert.Equal(once, await visit.Page.EvaluateAsync<string>(told));
+        visit.AssertQuiet();
+    }
+
     [Theory]
     [InlineData(7)]
     [InlineData(-7)]

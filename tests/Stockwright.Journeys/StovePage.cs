@@ -8,6 +8,8 @@ namespace Stockwright.Journeys;
 /// <summary>The page of a batch, as a cook at the stove uses it.</summary>
 internal sealed class StovePage(IPage page)
 {
+    private const string Start = "/batches/start?recipe=white-chicken";
+
     public IPage Page => page;
 
     public ILocator Waiting => page.Locator("#outbox li[data-waiting]");
@@ -17,9 +19,9 @@ internal sealed class StovePage(IPage page)
     public ILocator Log => page.Locator("#live-log");
 
     /// <summary>Starts a batch that begins now, and stands at its stove page.</summary>
-    public static async Task<StovePage> StartAsync(Visit visit)
+    public static async Task<StovePage> StartAsync(Visit visit, Uri? home = null)
     {
-        await visit.Page.GotoAsync("/batches/start?recipe=white-chicken");
+        await visit.Page.GotoAsync(home is null ? Start : new Uri(home, Start).AbsoluteUri);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Start the batch" }).ClickAsync();
         await Expect(visit.Page.Locator("#stove")).ToBeVisibleAsync();
         return new StovePage(visit.Page);

@@ -184,11 +184,7 @@ internal static class FakePlan
 
     private static PlanStep Step(StepKind kind, string title, DateTimeOffset at, int minutes, int hands) => new()
     {
-<<<<<<< HEAD
-        Key = kind.ToString(),
-=======
         Key = $"{kind}-{at:HHmm}",
->>>>>>> replan
         Kind = kind,
         Title = title,
         At = at,

@@ -11,12 +11,8 @@ internal sealed class PotDriver
     private readonly PotEnvironment environment;
     private readonly SimmerScript script;
     private readonly PotSystem system;
-<<<<<<< HEAD
-    private readonly DormandPrinceStep<PotSystem> step;
-=======
     private readonly PotStepper stepper;
     private readonly HeatPresence heat;
->>>>>>> replan
     private readonly SimmerRecorder? recorder;
     private readonly Action<PotEvent> happen;
     private int nextEvent;
@@ -33,7 +29,6 @@ internal sealed class PotDriver
         this.script = script;
         this.system = system;
         this.happen = happen;
-        step = new DormandPrinceStep<PotSystem>(system);
         Pot = new PotState(environment, system, script);
         recorder = sampled ? new SimmerRecorder(Pot, script) : null;
         heat = new HeatPresence(script, Pot.Outcome);
@@ -299,58 +294,5 @@ internal sealed class PotDriver
     }
 
     /// <summary>Enters a stretch without heat that the end of the run cuts off.</summary>
-<<<<<<< HEAD
-    public void CloseGap()
-    {
-        if (away || reheating)
-        {
-            Pot.Outcome.Gaps.Add(new(awaySince, away ? Now : backSince, Now));
-        }
-    }
-
-    private void Integrate(HeatMode mode, double end, bool untilSet)
-    {
-        system.Mode = mode;
-        Pot.Sync();
-        OdeOptions options = (recorder is null, mode == HeatMode.Hold) switch
-        {
-            (true, true) => BareHold,
-            (true, false) => Bare,
-            (false, true) => SampledHold,
-            _ => Sampled,
-        };
-        OdeSolution solution = untilSet
-            ? DormandPrince.Integrate(step, Now, Pot.Vector, end, options, Reaches(mode))
-            : DormandPrince.Integrate(step, Now, Pot.Vector, end, options);
-        Pot.Take(solution.FinalState);
-        Now = solution.EndTime;
-        recorder?.Keep(solution, mode);
-    }
-
-    private OdeEvent Reaches(HeatMode mode) => new(
-        "set temperature",
-        (_, state) =>
-        {
-            // A slow heat-up swells first and boils down later, so its highest level lies on the way.
-            Pot.Track(state);
-            return system.Celsius(state) - SetCelsius;
-        },
-        mode == HeatMode.Full ? EventDirection.Rising : EventDirection.Falling);
-
-    private static double[] Tolerances()
-    {
-        double[] tolerances = new double[PotSystem.StateCount];
-        tolerances[PotSystem.Enthalpy] = 100;
-        tolerances[PotSystem.Contents] = 1e-5;
-        tolerances[PotSystem.Steam] = 1e-5;
-        tolerances[PotSystem.HeatIn] = 1e3;
-        tolerances[PotSystem.WallLoss] = 1e3;
-        tolerances[PotSystem.SteamLoss] = 1e3;
-        tolerances[PotSystem.Progress] = 1e-5;
-        tolerances[PotSystem.HobHeat] = 1e3;
-        return tolerances;
-    }
-=======
     public void CloseGap() => heat.Close(Now);
->>>>>>> replan
 }

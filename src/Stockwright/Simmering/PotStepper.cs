@@ -16,6 +16,8 @@ internal sealed class PotStepper(PotSystem system, PotState pot, SimmerRecorder?
     private static readonly OdeOptions SampledHold = Sampled with { InitialStep = 900 };
     private static readonly OdeOptions BareHold = Bare with { InitialStep = 900 };
 
+    private readonly DormandPrinceStep<PotSystem> step = new(system);
+
     /// <summary>Time after the heat went on, s.</summary>
     public double Now { get; set; }
 
@@ -32,8 +34,8 @@ internal sealed class PotStepper(PotSystem system, PotState pot, SimmerRecorder?
             _ => Sampled,
         };
         OdeSolution solution = untilSet
-            ? DormandPrince.Integrate(system, Now, pot.Vector, end, options, Reaches(mode))
-            : DormandPrince.Integrate(system, Now, pot.Vector, end, options);
+            ? DormandPrince.Integrate(step, Now, pot.Vector, end, options, Reaches(mode))
+            : DormandPrince.Integrate(step, Now, pot.Vector, end, options);
         pot.Take(solution.FinalState);
         Now = solution.EndTime;
         recorder?.Keep(solution, mode);

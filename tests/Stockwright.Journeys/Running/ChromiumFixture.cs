@@ -16,10 +16,14 @@ public sealed class ChromiumFixture : IAsyncLifetime
 
     private static readonly string[] Usual = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
 
+    /// <summary>A name that leads to this machine but, unlike an address of it, does not count as it: plain HTTP to it is insecure.</summary>
+    public const string InsecureHost = "kitchen.test";
+
     // Root needs --no-sandbox; the rest keeps the browser from calling out on its own.
     private static readonly string[] Flags =
     [
         "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        $"--host-resolver-rules=MAP {InsecureHost} 127.0.0.1",
     ];
 
     private IPlaywright? playwright;

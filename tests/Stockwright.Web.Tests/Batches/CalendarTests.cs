@@ -61,12 +61,15 @@ public sealed class CalendarTests
         string address = $"/batches/{batch}/calendar.ics";
         CalendarRules.Component before = CalendarRules.Read(await FileAsync(app, address));
         string key = (await CourseAsync(app, batch)).Steps.First(step => step.Step.HandsOn > TimeSpan.Zero).Key;
-        app.Now += TimeSpan.FromMinutes(1);
+        app.Now += TimeSpan.FromMinutes(65);
         await app.EnterAsync(batch, new LogFact.StepDone(key));
         await app.EnterAsync(batch, new LogFact.Skimmed());
 
         CalendarRules.Component after = CalendarRules.Read(await FileAsync(app, address));
-        Assert.Equal(before.Events.Select(told => told.One("UID")), after.Events.Select(told => told.One("UID")), StringComparer.Ordinal);
+        Assert.Equal(
+            before.Events.Select(told => told.One("UID")).Order(StringComparer.Ordinal),
+            after.Events.Select(told => told.One("UID")).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal);
         Assert.All(after.Events, told =>
         {
             Assert.Equal("2", told.One("SEQUENCE"));
@@ -75,12 +78,14 @@ public sealed class CalendarTests
         CalendarRules.Component done = after.Events.First(told => told.One("UID").Contains($"-{key}@", StringComparison.Ordinal));
         Assert.Equal("CANCELLED", done.One("STATUS"));
         Assert.Empty(done.Parts);
-        Assert.Equal(after.Events.Count() - 1, after.Events.Count(told => told.One("STATUS") is "CONFIRMED"));
 
         // What is subscribed to is read whole: there it is left out.
-        string token = await TokenAsync(app);
-        CalendarRules.Component feed = CalendarRules.Read(await FileAsync(app, $"/calendar/{token}.ics"));
-        Assert.Equal(after.Events.Count() - 1, feed.Events.Count());
+        CalendarRules.Component feed = CalendarRules.Read(await FileAsync(app, $"/calendar/{await TokenAsync(app)}.ics"));
+        Assert.NotEmpty(feed.Events);
+        Assert.Equal(
+            after.Events.Where(told => told.One("STATUS") is "CONFIRMED").Select(told => told.One("UID")),
+            feed.Events.Select(told => told.One("UID")),
+            StringComparer.Ordinal);
         Assert.DoesNotContain(feed.Events, told => told.One("UID").Contains($"-{key}@", StringComparison.Ordinal));
     }
 

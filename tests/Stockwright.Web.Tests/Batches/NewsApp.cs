@@ -13,7 +13,7 @@ using Xunit;
 
 namespace Stockwright.Web.Tests.Batches;
 
-/// <summary>The whole program in memory with made-up plans, at a moment the test sets, and timers fifty times as fast.</summary>
+/// <summary>The whole program in memory, at a moment the test sets, and timers fifty times as fast.</summary>
 public sealed class NewsApp : WebApplicationFactory<Program>
 {
     public const int TimersFasterBy = 50;
@@ -62,10 +62,7 @@ public sealed class NewsApp : WebApplicationFactory<Program>
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("STOCKWRIGHT_DATA", data.FullName);
-        builder.ConfigureTestServices(services => services
-            .AddSingleton<TimeProvider>(new Clock(this))
-            .AddSingleton<PlanBatch>(FakePlan.Plan)
-            .AddSingleton<JudgeStock>((_, _, _) => null));
+        builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(new Clock(this)).AddSingleton<JudgeStock>((_, _, _) => null));
     }
 
     protected override void Dispose(bool disposing)

@@ -75,11 +75,7 @@ public sealed class DayStripTests
     {
         DateTimeOffset at = Samples.Schedule.StartAt!.Value;
         PlanStep roast = new() { Key = "roast-1", Kind = StepKind.Roast, Title = "Roast", At = at, Duration = TimeSpan.FromHours(2), HandsOn = TimeSpan.Zero };
-<<<<<<< HEAD
         PlanStep soak = roast with { Key = "soak-1", Kind = StepKind.Soak, At = at.AddHours(1) };
-=======
-        PlanStep soak = roast with { Kind = StepKind.Soak, At = at.AddHours(1) };
->>>>>>> replan
         DayStripLayout layout = new(s_empty with { Steps = [roast, soak], Ready = at.AddHours(3) }, Samples.Schedule);
         Assert.Equal(2, layout.Lanes);
         Assert.Equal(2, layout.Rows[0].Bars.Select(bar => bar.Y).Distinct().Count());

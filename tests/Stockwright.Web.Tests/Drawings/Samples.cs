@@ -132,11 +132,7 @@ internal static class Samples
         {
             PlanStep step = new()
             {
-<<<<<<< HEAD
                 Key = $"{kind}-{steps.Count + 1}",
-=======
-                Key = $"{kind}-{steps.Count}",
->>>>>>> replan
                 Kind = kind,
                 Title = kind.ToString(),
                 At = now,

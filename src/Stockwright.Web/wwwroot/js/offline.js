@@ -6,6 +6,7 @@ import { show } from "./outbox-view.js";
 import * as store from "./store.js";
 
 const askEvery = 10_000;
+const soon = 3;
 let chosen;
 
 export async function setUp() {
@@ -86,7 +87,9 @@ function section(batch) {
   for (const unit of part.querySelectorAll(".unit")) unit.textContent = batch.units === "us" ? unit.dataset.us : unit.dataset.metric;
   for (const units of part.querySelectorAll('input[name="units"]')) units.value = batch.units;
   slot(part, "none").hidden = batch.steps.length > 0;
-  slot(part, "steps").append(...batch.steps.map(step => line(step, batch, day)));
+  slot(part, "steps").append(...batch.steps.slice(0, soon).map(step => line(step, batch, day)));
+  slot(part, "later").append(...batch.steps.slice(soon).map(step => line(step, batch, day)));
+  slot(part, "rest").hidden = batch.steps.length <= soon;
   return part;
 }
 

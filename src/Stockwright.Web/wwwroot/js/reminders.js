@@ -185,14 +185,16 @@ export async function look() {
   try {
     const kept = await outbox.list();
     for (const step of due) {
-      const batch = step.dataset.batch ?? step.closest("[data-batch]")?.dataset.batch ?? "";
-      const noted = kept.some(record => record.batch === batch && record.fields.some(field => field.name === "step" && field.value === step.dataset.alarm));
+      // The today page names the batch before the step.
+      const [key, named] = step.dataset.alarm.split(":").reverse();
+      const batch = named ?? step.closest("[data-batch]")?.dataset.batch ?? "";
+      const noted = kept.some(record => record.batch === batch && record.fields.some(field => field.name === "step" && field.value === key));
       const at = Date.parse(step.dataset.at);
-      if (noted || !await isTime(`rung ${batch} ${step.dataset.alarm}`, at)) continue;
+      if (noted || !await isTime(`rung ${batch} ${key}`, at)) continue;
       const late = Math.floor((now() - at) / 60000);
-      const name = step.dataset.name ?? step.closest("[data-name]")?.dataset.name ?? "";
+      const name = step.closest("[data-name]")?.dataset.name ?? "";
       if (wanted.sound) ring(3);
-      await notify(step.dataset.title ?? "Something is due", [late > 0 ? `${span(late)} late.` : "", step.dataset.detail, name].filter(Boolean).join(" "), `${batch} ${step.dataset.alarm}`, batch ? `/batches/${batch}` : "/");
+      await notify(step.dataset.title ?? "Something is due", [late > 0 ? `${span(late)} late.` : "", step.dataset.detail, name].filter(Boolean).join(" "), `${batch} ${key}`, batch ? `/batches/${batch}` : "/");
     }
   } catch {
     // Without a store nothing says what has rung; better no ring than one each second.

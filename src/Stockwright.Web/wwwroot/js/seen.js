@@ -6,6 +6,13 @@ import * as store from "./store.js";
 
 const most = 8;
 
+/** What is ahead, the soonest first, each once. */
+function stepsOf(stove) {
+  const steps = new Map([...stove.querySelectorAll("[data-alarm][data-at]")].map(({ dataset }) =>
+    [dataset.alarm, { key: dataset.alarm, at: dataset.at, title: dataset.title ?? "", detail: dataset.detail ?? "" }]));
+  return [...steps.values()].sort((one, other) => Date.parse(one.at) - Date.parse(other.at));
+}
+
 export async function remember() {
   const stove = document.getElementById("stove");
   if (!stove?.dataset.batch) return;
@@ -18,9 +25,7 @@ export async function remember() {
     who: stove.querySelector('input[name="who"]')?.value.trim() || remembered(),
     seen: now(),
     ahead: aheadBy(),
-    steps: [...stove.querySelectorAll("[data-alarm][data-at]")].map(step => ({
-      key: step.dataset.alarm, at: step.dataset.at, title: step.dataset.title ?? "", detail: step.dataset.detail ?? "",
-    })),
+    steps: stepsOf(stove),
   };
   try {
     await store.put("batches", seen);
