@@ -50,7 +50,7 @@ builder.Services.AddDataProtection()
 builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();
 builder.Services.AddReaderUnits();
-builder.Services.AddProblemDetails();
+builder.Services.AddFriendlyErrors();
 builder.Services.AddOpenApi(document => document.AddDocumentTransformer((description, _, _) =>
 {
     description.Info.Title = "Stockwright";
@@ -77,6 +77,7 @@ app.MapOpenApi();
 app.MapUnitsSwitch();
 app.MapPlansApi();
 app.MapCoolingApi();
+app.MapBatchesApi();
 app.MapHomeLimit();
 app.MapBatches();
 app.MapRazorComponents<App>();

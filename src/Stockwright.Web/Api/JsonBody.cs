@@ -11,16 +11,29 @@ internal static class JsonBody
     /// <summary>The form in the body; or what is wrong in it; or why it is refused altogether.</summary>
     public static async Task<(TypedForm? Form, IReadOnlyList<InputProblem> Problems, ProblemHttpResult? Refused)> ReadAsync(HttpContext context, int mostBytes, string tooLarge)
     {
+        List<InputProblem> problems = [];
+        (TypedForm? form, ProblemHttpResult? refused) = await ReadAsync(context, mostBytes, tooLarge, root => JsonForm.Read(root, problems));
+        return problems.Count > 0 ? (null, problems, refused) : (form, [], refused);
+    }
+
+    /// <summary>What a reader makes of the body; or why it is refused altogether.</summary>
+    /// <param name="context">The question.</param>
+    /// <param name="mostBytes">Largest body.</param>
+    /// <param name="tooLarge">What to say of a larger one.</param>
+    /// <param name="read">Reads the body; a <see cref="JsonException"/> refuses it.</param>
+    public static async Task<(T? Read, ProblemHttpResult? Refused)> ReadAsync<T>(HttpContext context, int mostBytes, string tooLarge, Func<JsonElement, T> read)
+        where T : class
+    {
         HttpRequest request = context.Request;
         if (!request.HasJsonContentType())
         {
-            return (null, [], TypedResults.Problem("Send the plan as application/json.", statusCode: StatusCodes.Status415UnsupportedMediaType));
+            return (null, TypedResults.Problem("Send it as application/json.", statusCode: StatusCodes.Status415UnsupportedMediaType));
         }
 
         ProblemHttpResult large = TypedResults.Problem(tooLarge, statusCode: StatusCodes.Status413PayloadTooLarge);
         if (request.ContentLength > mostBytes)
         {
-            return (null, [], large);
+            return (null, large);
         }
 
         try
@@ -28,25 +41,23 @@ internal static class JsonBody
             using MemoryStream body = new();
             if (!await CopyAsync(request.Body, body, mostBytes, context.RequestAborted))
             {
-                return (null, [], large);
+                return (null, large);
             }
 
             using JsonDocument document = JsonDocument.Parse(body.GetBuffer().AsMemory(0, (int)body.Length), new JsonDocumentOptions { MaxDepth = 8 });
-            List<InputProblem> problems = [];
-            TypedForm form = JsonForm.Read(document.RootElement, problems);
-            return problems.Count > 0 ? (null, problems, null) : (form, [], null);
+            return (read(document.RootElement), null);
         }
         catch (JsonException exception)
         {
-            return (null, [], TypedResults.Problem($"The body is not JSON that can be read: {exception.Message}", statusCode: StatusCodes.Status400BadRequest));
+            return (null, TypedResults.Problem($"The body is not JSON that can be read: {exception.Message}", statusCode: StatusCodes.Status400BadRequest));
         }
     }
 
     /// <summary>Problems by field, as RFC 9457 has them.</summary>
-    public static ValidationProblem Invalid(IReadOnlyList<InputProblem> problems, string title) => TypedResults.ValidationProblem(
-        problems.GroupBy(problem => problem.Field, StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => group.Select(problem => problem.Message).ToArray(), StringComparer.Ordinal),
-        title: title);
+    public static ValidationProblem Invalid(IReadOnlyList<InputProblem> problems, string title) => TypedResults.ValidationProblem(ByField(problems), title: title);
+
+    public static Dictionary<string, string[]> ByField(IReadOnlyList<InputProblem> problems) => problems.GroupBy(problem => problem.Field, StringComparer.Ordinal)
+        .ToDictionary(group => group.Key, group => group.Select(problem => problem.Message).ToArray(), StringComparer.Ordinal);
 
     private static async Task<bool> CopyAsync(Stream from, MemoryStream to, int mostBytes, CancellationToken cancellationToken)
     {

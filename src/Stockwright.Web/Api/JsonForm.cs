@@ -14,7 +14,7 @@ internal static class JsonForm
     {
         if (root.ValueKind != JsonValueKind.Object)
         {
-            throw new JsonException("A plan is a JSON object with the planner's fields.");
+            throw new JsonException("A JSON object with the fields of the form belongs here.");
         }
 
         List<KeyValuePair<string, string>> entries = [];

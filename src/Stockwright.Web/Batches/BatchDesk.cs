@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.WebUtilities;
 using Stockwright.Cooking;
 using Stockwright.Cooling.Limits;
 using Stockwright.Logbook;
+using Stockwright.Planning;
 using Stockwright.Storage;
 using Stockwright.Web.Forms;
 using Stockwright.Web.Planner;
@@ -28,6 +29,11 @@ public sealed record BatchView(StoredBatch Stored, BatchLog Log, DateTimeOffset 
     public required TimeZoneInfo Zone { get; init; }
 }
 
+/// <summary>A batch as its log needs it.</summary>
+/// <param name="Batch">As it was planned; null when the stored plan cannot be worked out any more.</param>
+/// <param name="Log">Everything entered.</param>
+internal sealed record BatchBook(Batch? Batch, BatchLog Log);
+
 /// <summary>Opens batches: what was planned from the snapshot kept with it, what happened from its log.</summary>
 internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plans, TimeProvider clock)
 {
@@ -46,6 +52,23 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
         return View(stored, log, units);
     }
 
+    /// <summary>Opens a batch to write in its log: the plan and what was entered, without what is to be expected. Null when there is none.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<BatchBook?> OpenBookAsync(Guid id, CancellationToken cancellationToken)
+    {
+        if (await batches.FindAsync(id, cancellationToken) is not { } stored)
+        {
+            return null;
+        }
+
+        BatchLog log = await logs.ReadAsync(id, cancellationToken);
+        Batch? batch = stored.Snapshot is { } snapshot && plans.PlanAlone(Query(stored, UnitSystem.Metric), UnitSystem.Metric, Book(snapshot), stored.Summary.Begins) is { } planned
+            ? BatchOf(stored, planned)
+            : null;
+        return new BatchBook(batch, log);
+    }
+
     private BatchView View(StoredBatch stored, BatchLog log, UnitSystem units)
     {
         DateTimeOffset now = clock.GetUtcNow();
@@ -55,23 +78,24 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
             return bare;
         }
 
-        TypedForm query = TypedForm.From(QueryHelpers.ParseQuery(stored.Query));
-        PlanView plan = plans.Plan(PlanQuery.InUnits(query, units, units), units, new PlanningBook(snapshot.Recipes, snapshot.Larder, snapshot.Kitchen), stored.Summary.Begins);
-        if (plan.Plan is not { } planned)
-        {
-            return bare;
-        }
-
-        Batch batch = new()
-        {
-            Id = stored.Summary.Id,
-            Name = stored.Summary.Name,
-            Planned = planned,
-            Limit = StandardLimits.Find(stored.LimitId) ?? StandardLimits.Default,
-            StartedAt = stored.Summary.Started,
-        };
-        return bare with { Course = BatchReplanner.Replan(batch, log, now), Plan = plan };
+        PlanView plan = plans.Plan(Query(stored, units), units, Book(snapshot), stored.Summary.Begins);
+        return plan.Plan is { } planned
+            ? bare with { Course = BatchReplanner.Replan(BatchOf(stored, planned), log, now), Plan = plan }
+            : bare;
     }
+
+    private static TypedForm Query(StoredBatch stored, UnitSystem units) => PlanQuery.InUnits(TypedForm.From(QueryHelpers.ParseQuery(stored.Query)), units, units);
+
+    private static PlanningBook Book(PlanSnapshot snapshot) => new(snapshot.Recipes, snapshot.Larder, snapshot.Kitchen);
+
+    private static Batch BatchOf(StoredBatch stored, BatchPlan planned) => new()
+    {
+        Id = stored.Summary.Id,
+        Name = stored.Summary.Name,
+        Planned = planned,
+        Limit = StandardLimits.Find(stored.LimitId) ?? StandardLimits.Default,
+        StartedAt = stored.Summary.Started,
+    };
 
     private static TimeZoneInfo ZoneOf(string? id) =>
         id is not null && TimeZoneInfo.TryFindSystemTimeZoneById(id, out TimeZoneInfo? zone) ? zone : TimeZoneInfo.Utc;

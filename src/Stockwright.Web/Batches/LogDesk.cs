@@ -23,23 +23,32 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
     /// <param name="photo">The picture sent with it, or null.</param>
     /// <param name="units">Measures when the form does not say.</param>
     /// <param name="cancellationToken">Gives up.</param>
-    public async Task<LogAnswer> TakeAsync(BatchView view, TypedForm form, IFormFile? photo, UnitSystem units, CancellationToken cancellationToken)
+    public Task<LogAnswer> TakeAsync(BatchView view, TypedForm form, IFormFile? photo, UnitSystem units, CancellationToken cancellationToken) =>
+        TakeAsync(new BatchBook(view.Course?.Batch, view.Log), form, photo, units, cancellationToken);
+
+    /// <summary>Takes an entry.</summary>
+    /// <param name="book">The batch as it stands.</param>
+    /// <param name="form">What was sent; read in the units it names.</param>
+    /// <param name="photo">The picture sent with it, or null.</param>
+    /// <param name="units">Measures when the form does not say.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<LogAnswer> TakeAsync(BatchBook book, TypedForm form, IFormFile? photo, UnitSystem units, CancellationToken cancellationToken)
     {
-        if (view.Course is not { } course)
+        if (book.Batch is not { } batch)
         {
             return new LogAnswer(null, [new InputProblem("", "The plan of this batch cannot be worked out any more, so nothing can be entered.")]);
         }
 
-        EntryReader reader = new(form, ReaderUnits.Read(form[PlanFields.Units]) ?? units, course.Batch, clock.GetUtcNow());
+        EntryReader reader = new(form, ReaderUnits.Read(form[PlanFields.Units]) ?? units, batch, clock.GetUtcNow());
         if (reader.Read() is not { } entry)
         {
             return new LogAnswer(null, reader.Fields.Problems);
         }
 
         // A repeat is answered as the first time, whatever has happened to the batch since.
-        if (view.Log.Find(entry.Id) is null)
+        if (book.Log.Find(entry.Id) is null)
         {
-            (StoredPhoto? picture, IReadOnlyList<InputProblem> problems) = await CheckAsync(view, entry, photo, cancellationToken);
+            (StoredPhoto? picture, IReadOnlyList<InputProblem> problems) = await CheckAsync(batch, book.Log, entry, photo, cancellationToken);
             if (problems.Count > 0)
             {
                 return new LogAnswer(null, problems);
@@ -51,7 +60,7 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
         return await StoreAsync(entry, cancellationToken);
     }
 
-    private async Task<(StoredPhoto? Picture, IReadOnlyList<InputProblem> Problems)> CheckAsync(BatchView view, NewEntry entry, IFormFile? photo, CancellationToken cancellationToken)
+    private async Task<(StoredPhoto? Picture, IReadOnlyList<InputProblem> Problems)> CheckAsync(Cooking.Batch batch, BatchLog log, NewEntry entry, IFormFile? photo, CancellationToken cancellationToken)
     {
         LogEntry draft = new()
         {
@@ -62,7 +71,7 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
             Fact = entry.Fact,
             Corrects = entry.Corrects,
         };
-        IReadOnlyList<InputProblem> problems = Cooking.EntryChecks.Problems(draft, view.Course!.Batch, view.Log, clock.GetUtcNow());
+        IReadOnlyList<InputProblem> problems = Cooking.EntryChecks.Problems(draft, batch, log, clock.GetUtcNow());
         return problems.Count > 0 || entry.Fact is not LogFact.PhotoTaken
             ? (null, problems)
             : await photos.ReadAsync(photo, cancellationToken);

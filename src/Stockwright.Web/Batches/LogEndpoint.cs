@@ -24,15 +24,19 @@ internal static class LogEndpoint
                 return Results.Problem("Send the entry as a form.", statusCode: StatusCodes.Status415UnsupportedMediaType);
             }
 
-            UnitSystem units = ReaderUnits.Of(context);
-            if (await desk.OpenAsync(id, units, context.RequestAborted) is not { } view)
+            if (await desk.OpenBookAsync(id, context.RequestAborted) is not { } book)
             {
                 return Results.Problem("There is no such batch.", statusCode: StatusCodes.Status404NotFound);
             }
 
-            IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
+            (IFormCollection? form, IResult? refused) = await SentForm.ReadAsync(context);
+            if (form is null)
+            {
+                return refused!;
+            }
+
             TypedForm typed = TypedForm.From(form);
-            LogAnswer answer = await logs.TakeAsync(view, typed, form.Files.GetFile(EntryFields.Photo), units, context.RequestAborted);
+            LogAnswer answer = await logs.TakeAsync(book, typed, form.Files.GetFile(EntryFields.Photo), ReaderUnits.Of(context), context.RequestAborted);
             if (answer.Entry is not null)
             {
                 CookName.Keep(context, typed[EntryFields.Who]);

@@ -1,19 +1,37 @@
+using Stockwright.Storage;
+
 namespace Stockwright.Web.Shell;
 
-/// <summary>Failures: a problem document under <c>/api</c>, a plain page everywhere else.</summary>
+/// <summary>Failures: a problem document for programs and scripts, a plain page for everybody else.</summary>
 internal static class FriendlyErrors
 {
+    public static void AddFriendlyErrors(this IServiceCollection services) => services.AddProblemDetails(options => options.CustomizeProblemDetails = problem =>
+    {
+        if (problem.Exception is StorageTroubleException trouble)
+        {
+            problem.ProblemDetails.Detail = trouble.Message;
+        }
+    });
+
     public static void UseFriendlyErrors(this WebApplication app)
     {
         // The inner pair answers first for the interface; what it wrote is left alone by the outer pair.
-        app.UseExceptionHandler("/error", createScopeForErrors: true);
+        app.UseExceptionHandler(new ExceptionHandlerOptions { ExceptionHandlingPath = "/error", CreateScopeForErrors = true, StatusCodeSelector = StatusOf });
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseWhen(IsApi, api =>
         {
-            api.UseExceptionHandler();
+            api.UseExceptionHandler(new ExceptionHandlerOptions { StatusCodeSelector = StatusOf });
             api.UseStatusCodePages();
         });
     }
 
-    private static bool IsApi(HttpContext context) => context.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
+    private static int StatusOf(Exception failure) => failure switch
+    {
+        StorageTroubleException => StatusCodes.Status503ServiceUnavailable,
+        BadHttpRequestException bad => bad.StatusCode,
+        _ => StatusCodes.Status500InternalServerError,
+    };
+
+    private static bool IsApi(HttpContext context) => context.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase)
+        || (context.Request.Path.StartsWithSegments("/batches", StringComparison.OrdinalIgnoreCase) && context.Request.Path.Value!.EndsWith("/log", StringComparison.OrdinalIgnoreCase));
 }

@@ -5,7 +5,7 @@ namespace Stockwright.Journeys.Running;
 
 /// <summary>
 /// The web app as a process of its own, started from its build output as a newcomer would start it: on a free loopback port,
-/// with a data folder of its own that goes when the process goes.
+/// with a data folder of its own that goes when the process goes, or one that was there before and stays.
 /// </summary>
 internal sealed class WebProcess : IAsyncDisposable
 {
@@ -14,13 +14,15 @@ internal sealed class WebProcess : IAsyncDisposable
 
     private readonly Process process;
     private readonly DirectoryInfo data;
+    private readonly bool ownsData;
     private readonly StringBuilder said = new();
     private readonly TaskCompletionSource<Uri> address = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
-    private WebProcess(Process process, DirectoryInfo data)
+    private WebProcess(Process process, DirectoryInfo data, bool ownsData)
     {
         this.process = process;
         this.data = data;
+        this.ownsData = ownsData;
     }
 
     /// <summary>The address it printed.</summary>
@@ -48,6 +50,9 @@ internal sealed class WebProcess : IAsyncDisposable
         }
     }
 
+    /// <summary>Its number with the operating system.</summary>
+    public int ProcessId => process.Id;
+
     /// <summary>Time the processors have spent on it.</summary>
     public TimeSpan ProcessorTime
     {
@@ -60,10 +65,14 @@ internal sealed class WebProcess : IAsyncDisposable
 
     /// <summary>Starts the app and waits until it prints its address.</summary>
     /// <exception cref="InvalidOperationException">The app is not built, ended early or did not get ready.</exception>
-    public static async Task<WebProcess> StartAsync(CancellationToken cancellationToken = default)
+    public static Task<WebProcess> StartAsync(CancellationToken cancellationToken = default) => StartAsync(null, cancellationToken);
+
+    /// <summary>Starts the app on a data folder, which stays, and waits until it prints its address.</summary>
+    /// <exception cref="InvalidOperationException">The app is not built, ended early or did not get ready.</exception>
+    public static async Task<WebProcess> StartAsync(DirectoryInfo? data, CancellationToken cancellationToken)
     {
         string program = FindProgram();
-        DirectoryInfo folder = Directory.CreateTempSubdirectory("stockwright-");
+        DirectoryInfo folder = data ?? Directory.CreateTempSubdirectory("stockwright-");
         ProcessStartInfo start = new(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", [program])
         {
             WorkingDirectory = Path.GetDirectoryName(program),
@@ -79,7 +88,7 @@ internal sealed class WebProcess : IAsyncDisposable
         start.Environment.Remove("ASPNETCORE_ENVIRONMENT");
         start.Environment.Remove("DOTNET_ENVIRONMENT");
 
-        WebProcess app = new(new Process { StartInfo = start, EnableRaisingEvents = true }, folder);
+        WebProcess app = new(new Process { StartInfo = start, EnableRaisingEvents = true }, folder, ownsData: data is null);
         try
         {
             app.Begin();
@@ -102,7 +111,17 @@ internal sealed class WebProcess : IAsyncDisposable
         }
 
         process.Dispose();
-        data.Delete(recursive: true);
+        if (ownsData)
+        {
+            data.Delete(recursive: true);
+        }
+    }
+
+    /// <summary>Ends it at once, in the middle of whatever it does (SIGKILL).</summary>
+    public async Task KillAsync()
+    {
+        process.Kill();
+        await process.WaitForExitAsync();
     }
 
     /// <summary>The solution's folder, found from where this program runs.</summary>

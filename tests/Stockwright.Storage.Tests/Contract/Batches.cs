@@ -32,7 +32,7 @@ internal static class Batches
             Schedule = new PlanSchedule { StartAt = database.Clock.Now },
         };
         return new NewBatch(
-            Guid.CreateVersion7(), name, Query, PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId), """{"plan":1}""", "uk-90", begins ?? database.Clock.Now);
+            Guid.CreateVersion7(), name, Query, PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId), """{"plan":1}""", "uk-cook-chill", begins ?? database.Clock.Now);
     }
 
     public static async Task<Guid> StartAsync(TestDatabase database, string name = "Sunday", DateTimeOffset? begins = null)

@@ -1,0 +1,55 @@
+using Microsoft.Extensions.DependencyInjection;
+using Stockwright.Kitchen;
+using Stockwright.Larder;
+using Stockwright.Planning;
+using Stockwright.Recipes;
+using Stockwright.Storage;
+using Stockwright.Storage.Sqlite;
+using UnitsNet;
+
+namespace Stockwright.Journeys.Running;
+
+/// <summary>A data folder with batches under way, written with the app's own stores before the app starts.</summary>
+internal static class StartedBatches
+{
+    /// <summary>Makes the database, the demonstration kitchen and some batches that begin now.</summary>
+    /// <returns>Ids of the batches.</returns>
+    public static async Task<IReadOnlyList<Guid>> MakeAsync(DirectoryInfo data, int count, CancellationToken cancellationToken)
+    {
+        await using ServiceProvider services = new ServiceCollection().AddStockwrightSqlite(data.FullName).BuildServiceProvider();
+        await services.GetRequiredService<IStockwrightDatabase>().PrepareAsync(cancellationToken);
+        await services.GetRequiredService<FirstStart>().EnsureKitchenAsync(true, cancellationToken);
+        KitchenSetup kitchen = (await services.GetRequiredService<KitchenStore>().ReadAsync(cancellationToken)).Setup;
+        if (!StandardRecipes.Book.TryFind("brown-chicken", out StockRecipe? recipe))
+        {
+            throw new InvalidOperationException("There is no such standing recipe.");
+        }
+
+        DateTimeOffset now = TimeProvider.System.GetUtcNow();
+        PlanRequest request = new()
+        {
+            Recipe = recipe,
+            Larder = StandardLarder.Table,
+            Pot = kitchen.Pots[0],
+            OtherPots = kitchen.Pots,
+            Hob = kitchen.Hobs[0],
+            Lid = recipe.Lid,
+            Site = kitchen.Site,
+            Oven = kitchen.Oven,
+            Trays = kitchen.Trays,
+            Goal = new PlanGoal.MakeVolume(Volume.FromLiters(3.5)),
+            Schedule = new PlanSchedule { StartAt = now },
+        };
+        PlanSnapshot snapshot = PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId);
+        string query = $"units=metric&recipe=brown-chicken&pot={kitchen.Pots[0].Id}&hob={kitchen.Hobs[0].Id}&goal=litres&litres=3.5&when=start&date={now:yyyy-MM-dd}&time={now:HH\\:mm}";
+        List<Guid> ids = [];
+        for (int index = 0; index < count; index++)
+        {
+            NewBatch batch = new(Guid.CreateVersion7(), $"Batch {index + 1}", query, snapshot, "{}", "us-food-code", now);
+            await services.GetRequiredService<BatchStore>().StartAsync(batch, cancellationToken);
+            ids.Add(batch.Id);
+        }
+
+        return ids;
+    }
+}
