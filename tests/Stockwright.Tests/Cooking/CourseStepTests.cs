@@ -108,16 +108,18 @@ public class CourseStepTests
     [Fact]
     public void Nobody_comes_by_and_it_runs_low()
     {
-        Batch batch = Batches.Of((PlanRequests.For("brown-beef") with { TopUp = TopUpRule.KeepCovered }).Uncovered().Making(3).Plan());
+        Batch batch = Batches.Of((PlanRequests.For("brown-beef") with { TopUp = TopUpRule.KeepToLine }).Uncovered().WithFilm(1.5).Making(3).Plan());
         BatchCourse course = batch.Writing().Done(0, "heatup-1").Now(120);
         DryRisk risk = course.Risk!;
 
-        // Steady loss by the plan's own rate: the liquid over the solids is gone in so many hours; the edge that loses double is there in about half.
+        // Steady loss by the plan's own rate: the liquid over the solids is gone in so many hours; a weighed kitchen errs by 15 %.
         double rate = course.Expected.Simmer.EvaporationRate.Central.LitersPerHour;
         double area = Math.PI / 4 * 0.28 * 0.28;
         double hours = (course.Pot!.HeapBelowRim - course.Pot.BelowRim.Central).Meters * area * 1000 / rate;
         Assert.Equal(1, (risk.UncoveredAt!.Value - course.Now).TotalHours / hours, 0.15);
-        Assert.InRange((risk.UncoveredAtEarliest!.Value - course.Now) / (risk.UncoveredAt.Value - course.Now), 0.35, 0.7);
+        DateTimeOffset simmering = course.Step("simmer-1").Step.At;
+        Assert.Equal(1 / 1.15, (risk.UncoveredAtEarliest!.Value - simmering) / (risk.UncoveredAt.Value - simmering), 0.05);
+        Assert.True(risk.UncoveredAt < course.Expected.Timeline.HeatOff, "with visits it would stay covered");
         Assert.True(risk.DryAt is null || risk.DryAt > risk.UncoveredAt);
     }
 
