@@ -49,7 +49,7 @@ internal sealed class StovePage(IPage page)
     public async Task<ILocator> UnfoldAsync(string kind)
     {
         ILocator form = page.Locator($"form[data-entry]:has(> input[name=kind][value={kind}])").Last;
-        foreach (string fold in (string[])["#fold-else", $"#tile-{kind}"])
+        foreach (string fold in (string[])["#fold-else", "#fold-close", $"#tile-{kind}"])
         {
             ILocator details = page.Locator($"{fold}:not([open]):has(input[name=kind][value={kind}])");
             if (await details.CountAsync() > 0)
