@@ -155,6 +155,6 @@ internal static partial class MomentReader
 
     private static string Sign(TimeSpan offset) => (offset < TimeSpan.Zero ? "-" : "+") + offset.ToString("hh\\:mm", CultureInfo.InvariantCulture);
 
-    [GeneratedRegex("^(?:(?<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[ T]+)?(?<time>[0-9]{1,2}:[0-9]{2}(?::[0-9]{2})?)\\s*(?<offset>[zZ]|[+-][0-9]{2}:[0-5][0-9])?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 200)]
+    [GeneratedRegex("^(?:(?<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[ T]+)?(?<time>[0-9]{1,2}:[0-9]{2}(?::[0-9]{2})?)\\s*(?<offset>[zZ]|[+-][0-9]{2}:[0-5][0-9])?$", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 5000)]
     private static partial Regex Shape();
 }

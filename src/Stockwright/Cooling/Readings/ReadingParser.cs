@@ -16,6 +16,8 @@ public static class ReadingParser
     /// <summary>Most rows kept.</summary>
     public const int MostRows = 5000;
 
+    private const int LongestRow = 300;
+
     private const double LeastCelsius = -40;
     private const double MostCelsius = 130;
 
@@ -114,6 +116,13 @@ public static class ReadingParser
         degrees = double.NaN;
         written = null;
         time = default;
+        if (line.Length > LongestRow)
+        {
+            // Nobody reads a thermometer at such length, and looking for one in it takes time.
+            reason = "This row is too long for a time and a temperature.";
+            return false;
+        }
+
         if (delimiter != ' ')
         {
             List<string> cells = ReadingRow.Split(line, delimiter);

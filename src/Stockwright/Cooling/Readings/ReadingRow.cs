@@ -122,27 +122,27 @@ internal static partial class ReadingRow
         ? double.Parse(found.Value.Replace(',', '.').Replace('−', '-'), CultureInfo.InvariantCulture)
         : 0;
 
-    [GeneratedRegex(@"^[-−]?\d+$", RegexOptions.None, 200)]
+    [GeneratedRegex(@"^[-−]?\d+$", RegexOptions.None, 5000)]
     private static partial Regex Integer();
 
-    [GeneratedRegex(@"^\d{1,2}$", RegexOptions.None, 200)]
+    [GeneratedRegex(@"^\d{1,2}$", RegexOptions.None, 5000)]
     private static partial Regex Digits();
 
-    [GeneratedRegex(@"^(?<time>\S.*?)\s+(?<temp>[-−]?\d+(?:[.,]\d+)?\s*[°º]?\s*[CcFf]?)$", RegexOptions.None, 200)]
+    [GeneratedRegex(@"^(?<time>\S.*?)\s+(?<temp>[-−]?\d+(?:[.,]\d+)?\s*[°º]?\s*[CcFf]?)$", RegexOptions.None, 5000)]
     private static partial Regex Blank();
 
-    [GeneratedRegex(@"^(?<h>\d{1,2}):(?<m>\d{2})(?::(?<s>\d{2}(?:[.,]\d+)?))?\s*(?<half>[AaPp])?(?:[.]?[Mm][.]?)?$", RegexOptions.None, 200)]
+    [GeneratedRegex(@"^(?<h>\d{1,2}):(?<m>\d{2})(?::(?<s>\d{2}(?:[.,]\d+)?))?\s*(?<half>[AaPp])?(?:[.]?[Mm][.]?)?$", RegexOptions.None, 5000)]
     private static partial Regex Clock();
 
-    [GeneratedRegex(@"^\d{4}-\d{2}-\d{2}[T ]\d{1,2}:\d{2}", RegexOptions.None, 200)]
+    [GeneratedRegex(@"^\d{4}-\d{2}-\d{2}[T ]\d{1,2}:\d{2}", RegexOptions.None, 5000)]
     private static partial Regex Moment();
 
     [GeneratedRegex(
         @"^(?:(?<bare>\d+(?:[.,]\d+)?)|(?:(?<hours>\d+(?:[.,]\d+)?)\s*(?:h|hr|hrs|hour|hours)[.]?)?\s*(?:(?<minutes>\d+(?:[.,]\d+)?)\s*(?:m|min|mins|minute|minutes)?[.]?)?\s*(?:(?<seconds>\d+(?:[.,]\d+)?)\s*(?:s|sec|seconds)[.]?)?)$",
         RegexOptions.IgnoreCase,
-        200)]
+        5000)]
     private static partial Regex Span();
 
-    [GeneratedRegex(@"^(?<value>[-−+]?\d+(?:[.,]\d+)?)\s*[°º]?\s*(?<unit>[CcFf])?$", RegexOptions.None, 200)]
+    [GeneratedRegex(@"^(?<value>[-−+]?\d+(?:[.,]\d+)?)\s*[°º]?\s*(?<unit>[CcFf])?$", RegexOptions.None, 5000)]
     private static partial Regex Degrees();
 }
