@@ -21,7 +21,7 @@ internal sealed class Visit : IAsyncDisposable
         {
             if (string.Equals(message.Type, "error", StringComparison.Ordinal))
             {
-                complaints.Enqueue(message.Text);
+                complaints.Enqueue($"{message.Text} ({message.Location})");
             }
         };
         page.Response += (_, response) =>
