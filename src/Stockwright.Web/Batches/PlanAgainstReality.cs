@@ -1,128 +1,82 @@
 using System.Globalization;
 using Stockwright.Cooking;
 using Stockwright.Evidence;
-using Stockwright.Logbook;
 using Stockwright.Measures;
-using Stockwright.Planning;
 using Stockwright.Predicting;
 using Stockwright.Web.Planner;
 using UnitsNet;
 
 namespace Stockwright.Web.Batches;
 
+/// <summary>A figure of the comparison in words.</summary>
+/// <param name="Text">The figure; empty when there is none.</param>
+/// <param name="Beside">Its likely range, or how far it lies from the plan; may be empty.</param>
+public sealed record ComparedFigure(string Text, string Beside);
+
 /// <summary>One line of plan against reality.</summary>
 /// <param name="Name">What.</param>
 /// <param name="Planned">As planned.</param>
-/// <param name="Range">Its likely range; empty where there is none.</param>
-/// <param name="Really">As it was; empty when nobody measured it.</param>
-/// <param name="Difference">The one against the other.</param>
-public sealed record ComparedRow(string Name, string Planned, string Range, string Really, string Difference);
+/// <param name="ByTheLog">As worked out from the log.</param>
+/// <param name="Measured">As measured, against the plan.</param>
+public sealed record ComparedRow(string Name, ComparedFigure Planned, ComparedFigure ByTheLog, ComparedFigure Measured);
 
-/// <summary>Plan and reality of a batch side by side, from its course and its log.</summary>
-internal sealed class PlanAgainstReality(BatchCourse course, StockOutlook? planned, KitchenClock clock)
+/// <summary>Plan and reality of a batch side by side, in words.</summary>
+internal static class PlanAgainstReality
 {
-    private readonly BatchPlan plan = course.Batch.Planned;
-    private readonly BatchLog log = course.Log;
-
-    private UnitSystem Units => clock.Units;
-
-    public IEnumerable<ComparedRow> Rows()
+    /// <summary>The lines; none when the pot boiled dry, by the plan or by the log, so that there is no stock to compare.</summary>
+    /// <param name="course">The batch.</param>
+    /// <param name="questions">What was asked beside its plan.</param>
+    /// <param name="clock">The kitchen's clock and the reader's measures.</param>
+    public static IReadOnlyList<ComparedRow> Rows(BatchCourse course, PlanQuestions questions, KitchenClock clock)
     {
-        yield return Amount("Stock kept", plan.Yield, Sum<LogFact.Portioned>(fact => fact.Volume.Liters));
-        yield return Amount("Strained, with its fat", Strained(), Sum<LogFact.Strained>(fact => fact.Volume.Liters));
-        yield return Amount("Gone as steam", plan.Simmer.Evaporated, log.Last<LogFact.LevelRead>() is null ? null : course.Expected.Simmer.Evaporated.Central.Liters, "by your readings");
-        yield return Amount("Water added", plan.Simmer.ToppedUp, Sum<LogFact.WaterAdded>(fact => fact.Volume.Liters));
-        if (planned is not null)
+        if (!(course.Batch.Planned.Yield.Central > Volume.Zero && course.Expected.Yield.Central > Volume.Zero))
         {
-            foreach (ComparedRow row in Stock(planned))
-            {
-                yield return row;
-            }
+            return [];
         }
 
-        foreach (ComparedRow row in Times())
-        {
-            yield return row;
-        }
-
-        LogFact.Closed? closed = log.Last<LogFact.Closed>()?.Fact as LogFact.Closed;
-        yield return Time("Your own time", plan.Timeline.HandsOn, null, closed?.Attended);
-        yield return new ComparedRow(
-            "Energy",
-            KitchenFormat.Text(plan.Simmer.HobEnergy.Central, Units),
-            KitchenFormat.Band(plan.Simmer.HobEnergy, Units),
-            closed?.Metered is { } metered ? KitchenFormat.Text(metered, Units) : "",
-            closed?.Metered is { } read ? Percent(read.Joules, plan.Simmer.HobEnergy.Central.Joules) : "");
+        BatchOutcome outcome = BatchOutcome.Of(course, questions.ToKeep().Settings(course.Batch.Planned.Request));
+        UnitSystem units = clock.Units;
+        Func<Volume, string> volume = value => KitchenFormat.Precise(value, units);
+        Func<Band<Volume>, string> volumes = band => KitchenFormat.Band(band, units);
+        return
+        [
+            Row("Stock kept", outcome.Yield, volume, volumes, value => value.Liters),
+            Row("Strained, with its fat", outcome.Strained, volume, volumes, value => value.Liters),
+            Row("Gone as steam", outcome.Evaporated, volume, volumes, value => value.Liters),
+            Row("Water added", outcome.WaterAdded, volume, volumes, value => value.Liters),
+            Row("Gelatin, measured by refractometer", outcome.Gelatin, KitchenFormat.Text, KitchenFormat.Band, value => value.Percent, Refractometer(outcome)),
+            Row("Body, cold", outcome.Body, BodyClasses.Name, band => band.Low == band.High ? "" : $"{BodyClasses.Name(band.Low)} to {BodyClasses.Name(band.High)}", null),
+            Row("Fat taken off", outcome.Fat, value => KitchenFormat.Text(value, units), band => KitchenFormat.Band(band, units), value => value.Grams),
+            Row("Heating up", outcome.HeatUp, KitchenFormat.Text, KitchenFormat.Band, value => value.TotalSeconds),
+            Row("From the simmer to heat off", outcome.Simmer, KitchenFormat.Text, KitchenFormat.Band, value => value.TotalSeconds),
+            Row("Ready", outcome.Ready, clock.Moment, _ => "", null, outcome.Ready.Measured is { } ready ? StoveWords.Shift(ready - outcome.Ready.Planned.Central) : ""),
+            Row("Your own time", outcome.Attended, KitchenFormat.Text, KitchenFormat.Band, value => value.TotalSeconds),
+            Row("Energy", outcome.Energy, value => KitchenFormat.Text(value, units), band => KitchenFormat.Band(band, units), value => value.Joules),
+        ];
     }
 
-    private IEnumerable<ComparedRow> Stock(StockOutlook outlook)
+    private static ComparedRow Row<T>(string name, OutcomeFigure<T> figure, Func<T, string> text, Func<Band<T>, string> range, Func<T, double>? size, string beside = "")
+        where T : struct
     {
-        yield return new ComparedRow(
-            "Body, cold",
-            BodyClasses.Name(outlook.Likely.Class),
-            BodyWords.Others(outlook.Sure),
-            log.Last<LogFact.SetFelt>()?.Fact is LogFact.SetFelt felt ? BodyClasses.Name(felt.Body) : "",
-            "");
-        double? brix = (log.Last<LogFact.RefractometerRead>()?.Fact as LogFact.RefractometerRead)?.Brix;
-        Band<double> reading = outlook.Sure.Brix;
-        yield return new ComparedRow("Refractometer", Brix(reading.Central), $"{Brix(reading.Low)} to {Brix(reading.High)}", brix is { } read ? Brix(read) : "", brix is { } seen ? Percent(seen, reading.Central) : "");
-        double? fat = Sum<LogFact.FatWeighed>(fact => fact.Fat.Kilograms);
-        Band<Mass> recovered = outlook.Sure.FatRecovered;
-        yield return new ComparedRow(
-            "Fat taken off",
-            KitchenFormat.Text(recovered.Central, Units),
-            KitchenFormat.Band(recovered, Units),
-            fat is { } kilograms ? KitchenFormat.Text(Mass.FromKilograms(kilograms), Units) : "",
-            fat is { } weighed ? Percent(weighed, recovered.Central.Kilograms) : "");
-    }
-
-    private IEnumerable<ComparedRow> Times()
-    {
-        DateTimeOffset? heatOn = log.Done("heatup-1")?.HappenedAt;
-        DateTimeOffset? simmers = log.Of<LogFact.Simmers>().Select(entry => (DateTimeOffset?)entry.Entry.HappenedAt).FirstOrDefault() ?? log.Done("simmer-1")?.HappenedAt;
-        DateTimeOffset? heatOff = log.Done("stand-1")?.HappenedAt;
-        yield return Time("Heating up", plan.HeatUp.Time.Central, plan.HeatUp.Time, simmers - heatOn);
-        yield return Time("From the simmer to heat off", plan.Boiling.PlannedTime, null, heatOff - simmers);
-        DateTimeOffset? ready = log.Last<LogFact.Portioned>()?.HappenedAt ?? log.Done("portion-1")?.HappenedAt;
-        yield return new ComparedRow(
-            "Ready",
-            clock.Moment(plan.Timeline.Ready),
-            "",
-            ready is { } at ? clock.Moment(at) : "",
-            ready is { } then ? StoveWords.Shift(then - plan.Timeline.Ready) : "");
-    }
-
-    /// <summary>What is strained is what is kept and what goes with the fat.</summary>
-    private Band<Volume> Strained()
-    {
-        Volume defatting = plan.Ledger.Out.Where(entry => entry.Key is "defatting").Select(entry => entry.Volume.Central).Aggregate(Volume.Zero, (sum, volume) => sum + volume);
-        return new(plan.Yield.Low + defatting, plan.Yield.Central + defatting, plan.Yield.High + defatting);
-    }
-
-    private ComparedRow Amount(string name, Band<Volume> band, double? litres, string note = "")
-    {
-        string difference = litres is { } measured ? Percent(measured, band.Central.Liters) : "";
+        string difference = figure.Measured is { } measured && size is not null ? Percent(size(measured), size(figure.Planned.Central)) : "";
         return new(
             name,
-            KitchenFormat.Text(band.Central, Units),
-            KitchenFormat.Band(band, Units),
-            litres is { } volume ? KitchenFormat.Precise(Volume.FromLiters(volume), Units) : "",
-            note.Length > 0 && difference.Length > 0 ? $"{difference}, {note}" : difference);
+            Figure(figure.Planned),
+            Figure(figure.Expected),
+            figure.Measured is { } really ? new ComparedFigure(text(really), string.Join("; ", new[] { difference, beside }.Where(words => words.Length > 0))) : new ComparedFigure("", ""));
+
+        ComparedFigure Figure(Band<T> band)
+        {
+            string central = text(band.Central);
+            string spread = range(band);
+
+            // A band too narrow to show reads like its middle.
+            return new(central, string.Equals(spread, central, StringComparison.Ordinal) || EqualityComparer<T>.Default.Equals(band.Low, band.High) ? "" : spread);
+        }
     }
 
-    private static ComparedRow Time(string name, TimeSpan central, Band<TimeSpan>? band, TimeSpan? really) => new(
-        name,
-        KitchenFormat.Text(central),
-        band is { } range ? KitchenFormat.Band(range) : "",
-        really is { } took && took > TimeSpan.Zero ? KitchenFormat.Text(took) : "",
-        really is { } time && time > TimeSpan.Zero ? Percent(time.TotalSeconds, central.TotalSeconds) : "");
-
-    private double? Sum<T>(Func<T, double> value)
-        where T : LogFact
-    {
-        List<double> all = [.. log.Of<T>().Select(entry => value(entry.Fact))];
-        return all.Count > 0 ? all.Sum() : null;
-    }
+    private static string Refractometer(BatchOutcome outcome) =>
+        outcome.GelatinByRefractometer is { } read ? $"likely {KitchenFormat.Band(new Band<Ratio>(read.Low, read.Value, read.High))}" : "";
 
     private static string Percent(double really, double expected)
     {
@@ -132,8 +86,6 @@ internal sealed class PlanAgainstReality(BatchCourse course, StockOutlook? plann
         }
 
         double percent = Math.Round(((really / expected) - 1) * 100);
-        return percent == 0 ? "the same" : string.Create(CultureInfo.InvariantCulture, $"{(percent > 0 ? "+" : "−")}{Math.Abs(percent):0}\u00A0%");
+        return percent == 0 ? "as planned" : string.Create(CultureInfo.InvariantCulture, $"{(percent > 0 ? "+" : "−")}{Math.Abs(percent):0}\u00A0%");
     }
-
-    private static string Brix(double value) => value.ToString("0.0", CultureInfo.InvariantCulture) + "\u00A0°Brix";
 }

@@ -32,7 +32,7 @@ public static class BatchReplanner
             Now = now,
             Phase = phase,
             Expected = expected.Plan,
-            Steps = new CourseSteps(view, times, course, expected.Plan.Timeline).List(),
+            Steps = new CourseSteps(view, times, course, expected.Plan.Timeline, TimeSpan.FromSeconds(expected.Runs.Central.StagesEndSeconds)).List(),
             Pot = onTheHeat || phase is BatchPhase.HeatAway or BatchPhase.Straining ? expected.Now() : null,
             Risk = onTheHeat ? DryRiskFinder.Of(view, times, expected) : null,
             LossOverPlan = expected.LossOverPlan,

@@ -28,7 +28,7 @@ internal static class CourseNotices
             yield return new PlanNotice(NoticeLevel.Hint, "loses-otherwise", string.Create(CultureInfo.InvariantCulture, $"By your readings it loses {loss:0.0#} times what was planned."));
         }
 
-        if (expected.Runs.Central.RanDry)
+        if (expected.Runs.Central.RanDry || expected.Runs.Central.LiquidLeftKilograms < 0.01)
         {
             yield return new PlanNotice(NoticeLevel.Warning, "ran-dry", "By this reckoning the pot boils dry. Look at it now.");
         }

@@ -35,16 +35,16 @@ internal sealed record CourseScript
     {
         PlanWorkings workings = view.Plan.Workings;
         SimmerScript basic = Quiet(workings.Script) with { SimmersAtSeconds = Simmers(times) };
-        IReadOnlyList<(PotAction Action, DateTimeOffset At)> planned = Dues(view, times, basic);
+        IReadOnlyList<(PotAction Action, DateTimeOffset At)> planned = Dues(view, times, basic).Actions;
         IReadOnlyList<HeatAbsence> absences = HeatAbsences.Of(view, times, [.. planned.Where(one => one.Action.Kind == PotActionKind.Pause)]);
         CourseEvents events = new(view, times, absences);
-        IReadOnlyList<(PotAction Action, DateTimeOffset At)> due = Dues(view, times, WithoutStops(basic, absences, planned) with { Events = events.OfHeat() });
+        (List<(PotAction Action, DateTimeOffset At)> due, DateTimeOffset end) = Dues(view, times, WithoutStops(basic, absences, planned) with { Events = events.OfHeat() });
         IReadOnlyDictionary<string, PotVisit> visits = CourseVisits.Of(view, times, due);
         List<PotEvent> all = [.. events.All()];
         all.AddRange(Acts(view, times, workings.Script, visits));
         return new CourseScript
         {
-            Script = Write(view, times, due, visits, absences, planned) with
+            Script = Write(view, times, due, end, visits, absences, planned) with
             {
                 Events = CourseEvents.Sorted(all),
                 SimmersAtSeconds = Simmers(times),
@@ -87,11 +87,13 @@ internal sealed record CourseScript
         return Changed(script, action => met.Contains(action.Key) ? action with { PauseSeconds = 0 } : action);
     }
 
-    private static List<(PotAction Action, DateTimeOffset At)> Dues(LogView view, HeatTimes times, SimmerScript script)
+    /// <summary>When each action is due, and the end of the last stage.</summary>
+    private static (List<(PotAction Action, DateTimeOffset At)> Actions, DateTimeOffset End) Dues(LogView view, HeatTimes times, SimmerScript script)
     {
         PlanWorkings workings = view.Plan.Workings;
         SimmerForecaster forecaster = new(workings.Environment, view.Plan.Request.Hob, view.Plan.Request.Lid, view.Plan.Request.Site);
-        return [.. forecaster.RunCentral(script).Actions.Select(one => (one.Action, times.HeatOn + TimeSpan.FromSeconds(one.AtSeconds)))];
+        SimmerOutcome outcome = forecaster.RunCentral(script);
+        return ([.. outcome.Actions.Select(one => (one.Action, times.HeatOn + TimeSpan.FromSeconds(one.AtSeconds)))], times.HeatOn + TimeSpan.FromSeconds(outcome.StagesEndSeconds));
     }
 
     private static IEnumerable<PotEvent> Acts(LogView view, HeatTimes times, SimmerScript script, IReadOnlyDictionary<string, PotVisit> visits)
@@ -111,6 +113,7 @@ internal sealed record CourseScript
         LogView view,
         HeatTimes times,
         IReadOnlyList<(PotAction Action, DateTimeOffset At)> due,
+        DateTimeOffset end,
         IReadOnlyDictionary<string, PotVisit> visits,
         IReadOnlyList<HeatAbsence> absences,
         IReadOnlyList<(PotAction Action, DateTimeOffset At)> planned)
@@ -128,7 +131,7 @@ internal sealed record CourseScript
                 return action;
             }
 
-            bool isOpen = string.Equals(action.Key, open, StringComparison.Ordinal) && lastVisit < dues[action.Key];
+            bool isOpen = string.Equals(action.Key, open, StringComparison.Ordinal) && lastVisit < dues[action.Key] && view.Now < end;
             return isOpen ? action with { NotBeforeSeconds = now } : action with { AddsNothing = true };
         }
 

@@ -7,7 +7,7 @@ namespace Stockwright.Cooking;
 /// What became of every step (R.3): done when entered, or when a later entry cannot be without it; missed when the next visit came or is due, or when the
 /// heat is off.
 /// </summary>
-internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript course, Timeline expected)
+internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript course, Timeline expected, TimeSpan stagesEnd)
 {
     private static readonly TimeSpan Grace = TimeSpan.FromMinutes(10);
 
@@ -28,6 +28,12 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
     private CourseStep Of(PlanStep step, bool isCutOff)
     {
         PlanStep? plan = planned.GetValueOrDefault(step.Key);
+        if (step.Kind == StepKind.Stand && times.HeatOff is null)
+        {
+            // The heat is still on past its time: off is due since then.
+            step = step with { At = times.HeatOn + stagesEnd };
+        }
+
         LogEntry? entry = Entry(step);
         StepStanding standing = entry is not null ? StepStanding.Done
             : isCutOff || isClosed ? StepStanding.Missed
@@ -90,7 +96,7 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
             return false;
         }
 
-        if (times.HeatOff is not null)
+        if (times.HeatOff is not null || (step.Kind is StepKind.Skim or StepKind.Check && view.Now >= times.HeatOn + stagesEnd))
         {
             return true;
         }

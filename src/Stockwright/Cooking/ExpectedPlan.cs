@@ -60,11 +60,16 @@ internal sealed class ExpectedPlan
 
     public static ExpectedPlan Of(LogView view, HeatTimes times, CourseScript course) => new(view, times, course);
 
-    /// <summary>Loss over that of the plan.</summary>
-    public Band<double> LossOverPlan => new(
-        Belief.FilmAt(-NormalQuantile.Ninety) / prior.Film,
-        Belief.FilmFactor / prior.Film,
-        Belief.FilmAt(NormalQuantile.Ninety) / prior.Film);
+    /// <summary>Loss over that of the plan, whatever the water at the start was.</summary>
+    public Band<double> LossOverPlan
+    {
+        get
+        {
+            double central = Belief.FilmFactor / prior.Film;
+            double factor = Math.Exp(NormalQuantile.Ninety * Math.Sqrt(Math.Max(0, covariance[0, 0])));
+            return Posterior.KnowsLoss ? new Band<double>(central / factor, central, central * factor) : new Band<double>(prior.Less, 1, prior.More);
+        }
+    }
 
     /// <summary>Level and liquid now with their own bands, which readings narrow more than those of the end (R.10).</summary>
     public PotNow? Now()
@@ -75,15 +80,19 @@ internal sealed class ExpectedPlan
         }
 
         double height = view.Plan.Request.Pot.InnerHeight.Meters;
+        Length Below(double metres) => Length.FromMeters(height - Math.Max(0, metres));
         (double level, double levelLess, double levelMore) = Spread(0, seen.LevelMetres, sight => sight.LevelMetres);
         (double liquid, double liquidLess, double liquidMore) = Spread(1, seen.LiquidKilograms, sight => sight.LiquidKilograms);
         return new PotNow(
             view.Now,
             Temperature.FromDegreesCelsius(seen.Celsius),
-            new Band<Length>(Length.FromMeters(height - levelLess), Length.FromMeters(height - level), Length.FromMeters(height - Math.Max(0, levelMore))),
-            new Band<Volume>(SimmerForecaster.Cold(Math.Max(0, liquidMore)), SimmerForecaster.Cold(liquid), SimmerForecaster.Cold(liquidLess)),
+            new Band<Length>(Below(levelLess), Below(level), Below(levelMore)),
+            new Band<Volume>(Free(liquidMore), Free(liquid), Free(liquidLess)),
             Length.FromMeters(height - seen.HeapMetres));
     }
+
+    /// <summary>Solids that swell can only take up what is there: no free liquid is the least.</summary>
+    private static Volume Free(double kilograms) => SimmerForecaster.Cold(Math.Max(0, kilograms));
 
     /// <summary>Central figure, that at the edge that loses less, that at the edge that loses more.</summary>
     private (double Central, double Less, double More) Spread(int row, double central, Func<SimmerOutcome.Sight, double> figure)

@@ -137,16 +137,11 @@ internal sealed record HeatTimes(DateTimeOffset HeatOn, bool IsOn, bool IsInferr
     private static DateTimeOffset? Off(LogView view, DateTimeOffset on)
     {
         Timeline planned = view.Plan.Timeline;
-        DateTimeOffset? off = view.Done("stand-1")?.HappenedAt;
-        if (off is null && Milestones.Strained(view) is { } strained)
-        {
-            off = strained - (planned.Strained - planned.HeatOff);
-        }
-
-        if (off is null && Milestones.AfterStraining(view) is { } later)
-        {
-            off = later - (planned.Strained - planned.HeatOff);
-        }
+        // Entered late, after it was strained, the step says nothing of when the heat went off.
+        TimeSpan standing = planned.Strained - planned.HeatOff;
+        DateTimeOffset? strained = Milestones.Strained(view) ?? Milestones.AfterStraining(view);
+        DateTimeOffset? entered = view.Done("stand-1")?.HappenedAt;
+        DateTimeOffset? off = entered is not null && !(entered > strained) ? entered : strained - standing;
 
         if (off is null && view.First<LogFact.Closed>() is { } closed)
         {
@@ -160,9 +155,9 @@ internal sealed record HeatTimes(DateTimeOffset HeatOn, bool IsOn, bool IsInferr
         }
 
         // What the cook still did at the pot lies before.
-        DateTimeOffset? lastVisit = view.Entries.LastOrDefault(entry => entry.HappenedAt <= found + (planned.Strained - planned.HeatOff)
+        DateTimeOffset? lastVisit = view.Entries.LastOrDefault(entry => entry.HappenedAt <= found + standing
             && (entry.Fact is LogFact.LevelRead or LogFact.WaterAdded or LogFact.Skimmed || view.StepOf(entry) is { Kind: StepKind.Skim or StepKind.Check or StepKind.Add }))?.HappenedAt;
-        if (view.Done("stand-1") is null && lastVisit > found)
+        if (found != entered && lastVisit > found)
         {
             found = lastVisit.Value;
         }

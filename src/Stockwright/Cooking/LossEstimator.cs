@@ -264,7 +264,7 @@ internal sealed class LossEstimator
         }
 
         double last = script.Events.Where(one => one.Kind == PotEventKind.Look && used.Exists(seen => seen.Look == (int)one.Value)).Select(one => one.AtSeconds).DefaultIfEmpty(0).Max();
-        double simmer = used.Find(one => one.Kind == ObservationKind.Simmer) is { } seen ? (3 * seen.Value) + (3 * 3600) : 0;
+        double simmer = used.Find(one => one.Kind == ObservationKind.Simmer) is { } seen ? (3 * seen.Value) + 600 : 0;
         return open with { EndsAtSeconds = Math.Min(script.EndsAtSeconds, Math.Max(last, simmer) + 1) };
     }
 

@@ -14,6 +14,9 @@ public sealed record CutChange(string IngredientId, Mass Mass);
 /// <summary>A plan made ready for the equations: the cuts, the history, the liquor.</summary>
 internal sealed class PredictionCase
 {
+    /// <summary>No plan is for less; only a batch that went wrong has less left.</summary>
+    private const double LeastKilograms = 0.01;
+
     private readonly TimeSpan strainedAt;
 
     private PredictionCase(BatchPlan plan, PredictionSettings settings, IReadOnlyList<PotItem> items, TemperatureHistory history, TimeSpan strainedAt)
@@ -38,11 +41,14 @@ internal sealed class PredictionCase
 
     public ExtractionFigures Central => ExtractionFigures.Central(Settings.Ph, Settings.KitchenFactor.Value);
 
-    /// <summary>All liquor in the pot when the heat goes off, kg: what the gelatin is dissolved in.</summary>
-    public double LiquorKilograms => Plan.Workings.Central.LiquidLeftKilograms;
+    /// <summary>All liquor in the pot when the heat goes off, and what ran over, kg: what the gelatin is dissolved in.</summary>
+    public double LiquorKilograms => Liquor(Plan.Workings.Central);
 
-    /// <summary>Strained, defatted stock, kg.</summary>
-    public double YieldKilograms => Plan.Yield.Central.CubicMeters * SimmerForecaster.ColdDensity;
+    /// <summary>Strained, defatted stock, kg; at least a spoonful.</summary>
+    public double YieldKilograms => Math.Max(LeastKilograms, Plan.Yield.Central.CubicMeters * SimmerForecaster.ColdDensity);
+
+    /// <summary>All liquor of a run, kg; what ran over took its share of everything dissolved with it. A pot that boiled dry holds a spoonful of glaze.</summary>
+    public static double Liquor(SimmerOutcome outcome) => Math.Max(LeastKilograms, outcome.LiquidLeftKilograms + outcome.SpiltKilograms);
 
     public DefatMethod Defat => Settings.Defat ?? (Plan.Request.Recipe.ChillsAndDefats ? DefatMethod.Chill : DefatMethod.Ladle);
 

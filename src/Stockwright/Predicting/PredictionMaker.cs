@@ -7,6 +7,8 @@ namespace Stockwright.Predicting;
 /// <summary>Says what the stock of a plan will be like. Pure: the same plan and settings always give the same answer.</summary>
 public static class PredictionMaker
 {
+    private const double MostSolids = 0.8;
+
     /// <summary>The central prediction for one round of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="settings">What else is known; null for the defaults.</param>
@@ -46,14 +48,17 @@ public static class PredictionMaker
     /// <summary>Everything that dissolved is spread evenly through all the liquor (B.7).</summary>
     private static StockComposition Composition(double gelatinKilograms, Solutes solutes, double fatShare, double liquorKilograms)
     {
-        Ratio Of(double kilograms) => Ratio.FromDecimalFractions(kilograms / liquorKilograms);
+        // Glaze that burns holds no more than this; only a pot that went dry comes near.
+        double all = ((gelatinKilograms + solutes.Juices + solutes.Sugars + solutes.Minerals + solutes.Sodium) / liquorKilograms) + fatShare;
+        double share = all > MostSolids ? MostSolids / all : 1;
+        Ratio Of(double kilograms) => Ratio.FromDecimalFractions(share * kilograms / liquorKilograms);
         return new StockComposition
         {
             Gelatin = Of(gelatinKilograms),
             Juices = Of(solutes.Juices),
             Sugars = Of(solutes.Sugars),
             Minerals = Of(solutes.Minerals),
-            Fat = Ratio.FromDecimalFractions(fatShare),
+            Fat = Ratio.FromDecimalFractions(share * fatShare),
             Sodium = Of(solutes.Sodium),
         };
     }

@@ -143,8 +143,9 @@ internal sealed class SampleModel
         double heatUp = workings.Central.HeatUpSeconds;
         double later = outcome.TotalSeconds - workings.Central.TotalSeconds;
         double fatFreed = Math.Min(solutes.FreedFat * At(14), FatCeiling());
+        double liquor = PredictionCase.Liquor(outcome);
         double yield = Measured(workings, At(6)) ?? workings.Fitter.YieldKilograms(outcome, At(3), At(5), At(6));
-        double emulsified = Math.Min(beatenIn.At(deviations[17]) * Math.Max(0, outcome.LiquidLeftKilograms), 0.1 * fatFreed);
+        double emulsified = Math.Min(beatenIn.At(deviations[17]) * liquor, 0.1 * fatFreed);
         double floating = fatFreed - emulsified;
         double cap = floating / FatPrediction.Density.KilogramsPerCubicMeter / made.ContainerSquareMetres;
         double fat = floating * DefatMethods.Share(made.Defat).Value.DecimalFractions;
@@ -165,16 +166,16 @@ internal sealed class SampleModel
             outcome.HeatUpSeconds / heatUp,
             outcome.FinalCelsius - workings.Central.FinalCelsius + control);
         ExtractionTotals totals = made.Engine.Run(figures);
-        double gelatin = totals.Gelatin / 10 / outcome.LiquidLeftKilograms;
+        double gelatin = totals.Gelatin / 10 / liquor;
         double sugars = solutes.Sugars * small.At(deviations[17]);
         double others = ((solutes.Juices + solutes.Minerals) * At(16) * StockComposition.BrixPerSaltPercent) + sugars;
-        double brix = (StockComposition.BrixPerGelatinPercent * gelatin) + (100 * others / outcome.LiquidLeftKilograms);
-        double fatLeft = floating - fat + (emulsified * yield / outcome.LiquidLeftKilograms);
+        double brix = (StockComposition.BrixPerGelatinPercent * gelatin) + (100 * others / liquor);
+        double fatLeft = floating - fat + (emulsified * yield / liquor);
         Nutrients nutrients = new(
-            (gelatin / 100) + (solutes.Juices * At(16) / outcome.LiquidLeftKilograms),
+            (gelatin / 100) + (solutes.Juices * At(16) / liquor),
             fatLeft / yield,
-            sugars / outcome.LiquidLeftKilograms,
-            solutes.Sodium * small.At(deviations[17]) / outcome.LiquidLeftKilograms);
+            sugars / liquor,
+            solutes.Sodium * small.At(deviations[17]) / liquor);
         return new Draw(yield, gelatin, GelStrength.EffectivePercent(gelatin, totals.Bloom), brix, cap, fat, later, nutrients);
     }
 

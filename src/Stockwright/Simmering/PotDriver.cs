@@ -11,6 +11,9 @@ internal sealed class PotDriver
     private const double Near = 0.02;
     private const double LongestHeatUpSeconds = 48 * 3600;
 
+    /// <summary>A simmer entered later than this after the heat came back is not the return to it.</summary>
+    private const double LongestSeenSeconds = 3 * 3600;
+
     private static readonly OdeOptions Sampled = new() { RelativeTolerance = 1e-6, AbsoluteTolerances = Tolerances(), KeepDenseOutput = true, InitialStep = 30 };
     private static readonly OdeOptions Bare = Sampled with { KeepDenseOutput = false };
 
@@ -25,6 +28,7 @@ internal sealed class PotDriver
     private readonly Action<PotEvent> happen;
     private int nextEvent;
     private double reheatUntil;
+    private double? seenAgain;
     private double awaySince;
     private double backSince;
     private bool away;
@@ -188,8 +192,13 @@ internal sealed class PotDriver
             {
                 Integrate(HeatMode.Full, end, untilSet: true);
             }
+            else if (seenAgain is not null)
+            {
+                Integrate(HeatMode.Hold, end, untilSet: false);
+            }
 
-            if (Pot.Celsius >= SetCelsius - Near || Now >= reheatUntil - 1e-6)
+            // When the cook sees it simmer again, that goes before the reckoning.
+            if (seenAgain is null && (Pot.Celsius >= SetCelsius - Near || Now >= reheatUntil - 1e-6))
             {
                 Again();
             }
@@ -208,11 +217,12 @@ internal sealed class PotDriver
         while (Now < end - 1e-6)
         {
             double celsius = Pot.Celsius;
-            if (Climbing)
+            if (Climbing && celsius < SetCelsius - Near && system.ClimbRate > 0)
             {
-                Integrate(HeatMode.Climb, end, untilSet: false);
+                // Held up or hurried on by what happened, it may be there before the stage is over.
+                Integrate(HeatMode.Climb, Math.Min(end, Now + Math.Max(1, (SetCelsius - celsius) / system.ClimbRate)), untilSet: false);
             }
-            else if (celsius < SetCelsius - Near && !system.InOven)
+            else if (!Climbing && celsius < SetCelsius - Near && !system.InOven)
             {
                 Integrate(HeatMode.Full, end, untilSet: true);
             }
@@ -303,12 +313,27 @@ internal sealed class PotDriver
         backSince = Now;
         reheating = true;
         reheatUntil = Now + LongestHeatUpSeconds;
+        seenAgain = SeenAgain();
         system.Mode = HeatMode.Full;
         if (!system.InOven)
         {
             Settle();
             SetLid(environment.LidEscapeFraction);
         }
+    }
+
+    /// <summary>When the cook will see it simmer again, before the heat goes away once more; null when nobody will.</summary>
+    private double? SeenAgain()
+    {
+        for (int i = nextEvent; i < script.Events.Count && script.Events[i].Kind != PotEventKind.HeatAway && script.Events[i].AtSeconds < Now + LongestSeenSeconds; i++)
+        {
+            if (script.Events[i].Kind == PotEventKind.SimmersAgain)
+            {
+                return script.Events[i].AtSeconds;
+            }
+        }
+
+        return null;
     }
 
     private void Again()

@@ -11,6 +11,9 @@ internal sealed class SimmerOutcome
 
     public double TotalSeconds { get; set; }
 
+    /// <summary>When the last stage was over, s; the heat may stay on longer.</summary>
+    public double StagesEndSeconds { get; set; }
+
     /// <summary>When each stage reached its temperature, s after the heat went on.</summary>
     public List<double> StageStarts { get; } = [];
 

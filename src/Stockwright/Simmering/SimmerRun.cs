@@ -41,6 +41,7 @@ internal sealed class SimmerRun
             RunStage(script.Stages[i], first: i == 0);
         }
 
+        pot.Outcome.StagesEndSeconds = driver.Now;
         driver.AdvanceTo(double.IsFinite(script.EndsAtSeconds) ? script.EndsAtSeconds : script.EndsNotBeforeSeconds);
         driver.CloseGap();
         pot.Close(driver.Now, driver.SetCelsius);

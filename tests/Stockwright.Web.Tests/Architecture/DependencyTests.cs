@@ -29,7 +29,7 @@ public class DependencyTests
         ["Cooling"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Simmering"],
         ["Keeping"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Cooling"],
         ["Logbook"] = ["Evidence", "Files", "Measures", "Kitchen", "Predicting", "Planning", "Cooling"],
-        ["Cooking"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning", "Predicting", "Cooling", "Keeping", "Logbook"],
+        ["Cooking"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning", "Predicting", "Cooling", "Keeping", "Logbook", "Strength"],
         ["Strength"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Simmering", "Planning", "Predicting"],
     };
 

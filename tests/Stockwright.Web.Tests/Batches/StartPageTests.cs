@@ -4,9 +4,9 @@ using System.Text.Json;
 using Microsoft.Extensions.DependencyInjection;
 using Stockwright.Web.Batches;
 using Xunit;
-using UnitSystem = Stockwright.Measures.UnitSystem;
 using static Stockwright.Web.Tests.Batches.BatchApp;
 using static Stockwright.Web.Tests.Pages.KeepingApp;
+using UnitSystem = Stockwright.Measures.UnitSystem;
 
 namespace Stockwright.Web.Tests.Batches;
 

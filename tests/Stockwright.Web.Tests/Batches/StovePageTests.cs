@@ -162,9 +162,9 @@ public sealed class StovePageTests : IDisposable
         Page closed = await GetAsync(browser, address);
         string text = closed.Text.Replace('\u00A0', ' ');
         Assert.Contains("Next time: Half an hour less", text, StringComparison.Ordinal);
-        Assert.Matches("Stock kept 3.5 L .{0,30}3.4 L −3 %", text);
-        Assert.Matches("Your own time .{0,20}1 h 30 min", text);
-        Assert.Matches("Energy .{0,40}2.9 kWh", text);
+        Assert.Matches("Stock kept 3.5 L .{0,60}3.4 L −3 %", text);
+        Assert.Matches("Your own time .{0,40}1 h 30 min", text);
+        Assert.Matches("Energy .{0,60}2.9 kWh", text);
         Assert.Null(closed.FormById("level-"));
         Page list = await GetAsync(browser, "/batches");
         Assert.Contains("<h2>Closed</h2>", list.Html, StringComparison.Ordinal);
@@ -176,6 +176,18 @@ public sealed class StovePageTests : IDisposable
         await TakenAsync(browser, $"{address}?take-back={closing}", "change-");
         Assert.NotNull((await GetAsync(browser, address)).FormById("level-"));
         Assert.Contains("<h2>On</h2>", (await GetAsync(browser, "/batches")).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_record_closed_with_nothing_in_it_still_opens()
+    {
+        using HttpClient browser = app.Browser();
+        string address = await StartAsync(browser);
+        await TakenAsync(browser, address, "closed-");
+        Page closed = await GetAsync(browser, address);
+        Assert.Contains("Plan and reality", closed.Text, StringComparison.Ordinal);
+        Assert.Contains("not measured", closed.Text, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.OK, (await GetAsync(browser, $"{address}/record")).Status);
     }
 
     [Theory]
