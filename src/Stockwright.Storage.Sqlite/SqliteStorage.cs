@@ -1,6 +1,8 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 
 namespace Stockwright.Storage.Sqlite;
 
@@ -40,6 +42,10 @@ public static class SqliteStorage
         }.ConnectionString;
         options
             .UseSqlite(connection, sqlite => sqlite.MigrationsAssembly(typeof(SqliteStorage).Assembly.GetName().Name))
-            .AddInterceptors(new ConnectionPragmas(), new TroubleInterceptor());
+            .AddInterceptors(new ConnectionPragmas(), new TroubleInterceptor())
+
+            // The same entry sent twice at once runs into the unique key: expected, and no news for the operator. What is not
+            // expected is thrown, and logged where it is caught.
+            .ConfigureWarnings(warnings => warnings.Log((RelationalEventId.CommandError, LogLevel.Debug), (CoreEventId.SaveChangesFailed, LogLevel.Debug)));
     }
 }

@@ -66,35 +66,13 @@ public sealed record Appended(AppendStanding Standing, LogEntry? Entry);
 /// The logs of all batches. Entries are only added. What is answered as stored is on the disk: the write is one transaction,
 /// flushed before it returns.
 /// </summary>
-public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time) : IDisposable
+public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
 {
-    /// <summary>
-    /// One entry at a time: an embedded database takes one writer anyway, and here they wait in the order they came, without
-    /// holding a thread. Other programs on the same data are caught by the unique key.
-    /// </summary>
-    private readonly SemaphoreSlim turn = new(1);
-
     /// <summary>Adds an entry, once however often it is sent.</summary>
     /// <exception cref="StorageTroubleException">It could not be stored; nothing of it was.</exception>
     public async Task<Appended> AppendAsync(NewEntry entry, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        await turn.WaitAsync(cancellationToken);
-        try
-        {
-            return await AppendAloneAsync(entry, cancellationToken);
-        }
-        finally
-        {
-            turn.Release();
-        }
-    }
-
-    /// <inheritdoc/>
-    public void Dispose() => turn.Dispose();
-
-    private async Task<Appended> AppendAloneAsync(NewEntry entry, CancellationToken cancellationToken)
-    {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
         if (await BeforeAsync(context, entry, cancellationToken) is { } before)
         {

@@ -63,7 +63,7 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
         }
 
         BatchLog log = await logs.ReadAsync(id, cancellationToken);
-        Batch? batch = stored.Snapshot is { } snapshot && plans.PlanAlone(Query(stored, UnitSystem.Metric), UnitSystem.Metric, Book(snapshot), stored.Summary.Begins) is { } planned
+        Batch? batch = stored.Snapshot is { } snapshot && plans.Plan(Query(stored, UnitSystem.Metric), UnitSystem.Metric, Book(snapshot), stored.Summary.Begins).Plan is { } planned
             ? BatchOf(stored, planned)
             : null;
         return new BatchBook(batch, log);

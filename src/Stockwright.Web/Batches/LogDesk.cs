@@ -15,7 +15,7 @@ namespace Stockwright.Web.Batches;
 internal sealed record LogAnswer(LogEntry? Entry, IReadOnlyList<InputProblem> Problems, bool IsRepeat = false, bool IsTrouble = false);
 
 /// <summary>The one way into a log: reads, checks, stores, and tells who is looking.</summary>
-internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, TimeProvider clock)
+internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, TimeProvider clock, ILogger<LogDesk> operators)
 {
     /// <summary>Takes an entry.</summary>
     /// <param name="view">The batch as it stands.</param>
@@ -97,6 +97,7 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
         }
         catch (StorageTroubleException trouble)
         {
+            operators.LogError("An entry could not be stored. {Trouble}", trouble.Message);
             return new LogAnswer(null, [new InputProblem("", trouble.Message)], IsTrouble: true);
         }
     }

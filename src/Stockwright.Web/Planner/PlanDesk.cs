@@ -24,7 +24,14 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
     public PlanView Plan(TypedForm typed, UnitSystem units, PlanningBook book, DateTimeOffset? startAt = null)
     {
         DateTimeOffset now = clock.GetUtcNow();
-        PlanQueryResult result = Read(typed, units, book, startAt, now);
+        PlanQueryResult result = PlanQuery.Parse(typed, book, units, now);
+        if (startAt is { } begins && result.Request is { } asked)
+        {
+            // A form has minutes only, and an hour that comes twice is its first; a batch begins at a moment.
+            DateTimeOffset local = TimeZoneInfo.ConvertTime(begins, book.Zone);
+            result = result with { Request = asked with { Schedule = asked.Schedule with { StartAt = local, ReadyBy = null } } };
+        }
+
         if (result.Request is null)
         {
             return new PlanView(result, null, result.Problems, book, now);
@@ -33,29 +40,8 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
         PlanResult answer = planBatch(result.Request);
         return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now)
         {
-            Outlook = answer.Plan is { } plan ? judgeStock(plan, result.Questions, result.Units) : null,
+            Judged = answer.Plan is { } plan ? new Lazy<StockOutlook?>(() => judgeStock(plan, result.Questions, result.Units)) : null,
         };
-    }
-
-    /// <summary>The plan by itself, without what the stock will be like; null when it cannot be planned.</summary>
-    /// <param name="typed">Everything that was sent.</param>
-    /// <param name="units">Measures where the form does not say.</param>
-    /// <param name="book">Recipes, larder and kitchen.</param>
-    /// <param name="startAt">When the cook begins, whatever the form says; null for what it says.</param>
-    public BatchPlan? PlanAlone(TypedForm typed, UnitSystem units, PlanningBook book, DateTimeOffset? startAt) =>
-        Read(typed, units, book, startAt, clock.GetUtcNow()).Request is { } request ? planBatch(request).Plan : null;
-
-    private static PlanQueryResult Read(TypedForm typed, UnitSystem units, PlanningBook book, DateTimeOffset? startAt, DateTimeOffset now)
-    {
-        PlanQueryResult result = PlanQuery.Parse(typed, book, units, now);
-        if (startAt is not { } begins || result.Request is not { } asked)
-        {
-            return result;
-        }
-
-        // A form has minutes only, and an hour that comes twice is its first; a batch begins at a moment.
-        DateTimeOffset local = TimeZoneInfo.ConvertTime(begins, book.Zone);
-        return result with { Request = asked with { Schedule = asked.Schedule with { StartAt = local, ReadyBy = null } } };
     }
 
     /// <summary>The planner names weights of bones in kilograms; the form of a reader of US measures has them in pounds.</summary>

@@ -13,8 +13,10 @@ namespace Stockwright.Web.Planner;
 /// <param name="Now">The present.</param>
 public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyList<InputProblem> Problems, PlanningBook Book, DateTimeOffset Now)
 {
-    /// <summary>What the stock will be like; null when there is no plan.</summary>
-    public StockOutlook? Outlook { get; init; }
+    /// <summary>What the stock will be like; null when there is no plan. Worked out when first asked for: it takes far longer than the plan.</summary>
+    public StockOutlook? Outlook => Judged?.Value;
+
+    internal Lazy<StockOutlook?>? Judged { get; init; }
 
     public PlanQuestions Questions => Typed.Questions;
 
