@@ -69,6 +69,7 @@ public sealed partial class CookingJourney(ChromiumFixture chromium)
         await cook.EnterAsync("portioned", ("portioned", "9,1"));
         await visit.KeepPictureAsync("cooking-8-finished");
         await cook.EnterAsync("closed", ("next-time", "Start an hour earlier; lid a little more shut."), ("attended", "3,5"));
+        await cook.OpenAsync();
         await Expect(visit.Page.Locator("#live-closed")).ToContainTextAsync("Start an hour earlier");
         await Expect(visit.Page.Locator("#live-closed table")).ToContainTextAsync("9.1");
         await visit.AssertFitsWidthAsync();
