@@ -35,7 +35,7 @@ public sealed record BatchView(StoredBatch Stored, BatchLog Log, DateTimeOffset 
 internal sealed record BatchBook(Batch? Batch, BatchLog Log);
 
 /// <summary>Opens batches: what was planned from the snapshot kept with it, what happened from its log.</summary>
-internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plans, TimeProvider clock)
+internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plans, OutlookShelf outlooks, TimeProvider clock)
 {
     /// <summary>Opens a batch; null when there is none.</summary>
     /// <param name="id">Its id.</param>
@@ -80,7 +80,7 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
 
         PlanView plan = plans.Plan(Query(stored, units), units, Book(snapshot), stored.Summary.Begins);
         return plan.Plan is { } planned
-            ? bare with { Course = BatchReplanner.Replan(BatchOf(stored, planned), log, now), Plan = plan }
+            ? bare with { Course = BatchReplanner.Replan(BatchOf(stored, planned), log, now), Plan = plan with { Judged = new(() => outlooks.Take(stored.Summary.Id, null, units, () => plan.Outlook)) } }
             : bare;
     }
 

@@ -10,6 +10,7 @@ internal static class BatchServices
     {
         services.AddSingleton<BatchNews>();
         services.AddSingleton<PhotoDesk>();
+        services.AddSingleton<OutlookShelf>();
         services.AddScoped<BatchDesk>();
         services.AddScoped<LogDesk>();
         services.AddScoped<StoveDesk>();

@@ -7,7 +7,7 @@ using Stockwright.Web.Planner;
 namespace Stockwright.Web.Batches;
 
 /// <summary>Puts together what the stove page shows of a batch.</summary>
-internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock)
+internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock, OutlookShelf outlooks)
 {
     /// <summary>A batch for the stove page; null when its plan cannot be worked out any more.</summary>
     /// <param name="view">The batch.</param>
@@ -32,7 +32,8 @@ internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock)
                 new ChoiceOption(LogFact.HeatMoved.Oven, "The oven, or a slow appliance"),
                 new ChoiceOption(LogFact.HeatMoved.NoHeat, "No heat"),
             ],
-            Outlook = course.Phase is BatchPhase.Closed ? null : judgeStock(course.Expected, plan.Questions.ToKeep(), units),
+            Outlook = course.Phase is BatchPhase.Closed ? null
+                : outlooks.Take(view.Id, view.Log.All.Count, units, () => judgeStock(course.Expected, plan.Questions.ToKeep(), units)),
             Correcting = Named(view, context.Request.Query["correct"]),
             TakingBack = Named(view, context.Request.Query["take-back"]),
         };
