@@ -1,7 +1,7 @@
 using System.Globalization;
 using CsCheck;
-using Stockwright.Web.Batches;
 using Stockwright.Measures;
+using Stockwright.Web.Batches;
 using Stockwright.Web.Planner;
 using Xunit;
 

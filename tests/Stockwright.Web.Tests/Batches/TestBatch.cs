@@ -1,9 +1,9 @@
 using Stockwright.Cooking;
 using Stockwright.Cooling.Limits;
+using Stockwright.Measures;
 using Stockwright.Planning;
 using Stockwright.Web.Batches;
 using Stockwright.Web.Forms;
-using Stockwright.Measures;
 using Stockwright.Web.Planner;
 using Stockwright.Web.Tests.Planner;
 using Xunit;
