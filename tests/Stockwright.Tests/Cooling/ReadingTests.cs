@@ -102,6 +102,14 @@ public sealed class ReadingTests
     }
 
     [Fact]
+    public void A_row_too_long_for_a_time_and_a_temperature_is_put_aside_with_the_reason()
+    {
+        ParsedReadings parsed = ReadingParser.Parse($"0 60\n1{new string(' ', 400)}50\n2 40", ReadingScale.Celsius);
+        Assert.Equal(2, parsed.Readings.Count);
+        Assert.Contains("too long", Assert.Single(parsed.Rejected).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void No_row_is_ever_lost() => CsCheck.Check.Sample(
         CsCheck.Gen.String[CsCheck.Gen.Char["0123456789:.,;\t\n -CFhmin\"°"], 0, 200],
         text =>
