@@ -144,7 +144,7 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
                 return Litres(EntryFields.Portioned, "Stock portioned", "How much stock did you portion?") is { } portioned ? new LogFact.Portioned(portioned) : null;
             case "note":
                 string note = reader.Note(EntryFields.Text);
-                if (note.Length == 0 && string.IsNullOrWhiteSpace(form[EntryFields.Text]))
+                if (reader.IsBlank(EntryFields.Text))
                 {
                     reader.Report(EntryFields.Text, "Write something to note.");
                 }
@@ -238,7 +238,7 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
             return text;
         }
 
-        if (!form.Has(field))
+        if (reader.IsBlank(field))
         {
             reader.Report(field, missing);
         }

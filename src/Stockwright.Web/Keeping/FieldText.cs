@@ -1,3 +1,4 @@
+using Stockwright.Web.Forms;
 using Stockwright.Web.Planner;
 
 namespace Stockwright.Web.Keeping;
@@ -12,7 +13,7 @@ internal static class FieldText
     public static string Name(this FieldReader reader, string field, string missing)
     {
         string name = reader.Text(field, LongestName);
-        if (name.Length == 0 && string.IsNullOrWhiteSpace(reader.Form[field]))
+        if (reader.IsBlank(field))
         {
             reader.Report(field, missing);
         }
@@ -22,11 +23,14 @@ internal static class FieldText
 
     /// <summary>One line of text, trimmed, or nothing.</summary>
     public static string Text(this FieldReader reader, string field, int longest) =>
-        Checked(reader, field, OneLine(reader.Form[field]), longest);
+        Checked(reader, field, PlainText.OneLine(reader.Form[field]), longest);
+
+    /// <summary>True when nothing that shows was typed.</summary>
+    public static bool IsBlank(this FieldReader reader, string field) => PlainText.OneLine(reader.Form[field]).Length == 0;
 
     /// <summary>Some lines of text.</summary>
     public static string Note(this FieldReader reader, string field) =>
-        Checked(reader, field, Printable(reader.Form[field].ReplaceLineEndings("\n"), keepLines: true), LongestNote);
+        Checked(reader, field, PlainText.Lines(reader.Form[field]), LongestNote);
 
     /// <summary>A whole number within limits; null when blank or reported.</summary>
     public static int? Whole(this FieldReader reader, string field, string what, int least, int most, string? missing = null)
@@ -51,10 +55,4 @@ internal static class FieldText
         reader.Report(field, $"This is too long: at most {longest} letters, and it has {text.Length}.");
         return "";
     }
-
-    private static string OneLine(string text) => Printable(text, keepLines: false);
-
-    // Control characters and broken halves of letters cannot be stored everywhere, and show nothing.
-    private static string Printable(string text, bool keepLines) => string.Concat(text.EnumerateRunes()
-        .Select(rune => rune.Value == '\n' && keepLines ? "\n" : System.Text.Rune.IsControl(rune) ? " " : rune.ToString())).Trim();
 }
