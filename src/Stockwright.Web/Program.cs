@@ -3,7 +3,6 @@ using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Stockwright.Planning;
-using Stockwright.Storage;
 using Stockwright.Web.Api;
 using Stockwright.Web.Batches;
 using Stockwright.Web.CoolingCases;
@@ -13,12 +12,21 @@ using Stockwright.Web.Planner;
 using Stockwright.Web.Shell;
 
 // The full builder also loads what hosts it inside IIS and speaks HTTP/3, which nobody uses here: 2 MB.
-WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(args);
+WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
+{
+    Args = args,
+
+    // The program's own files lie beside it, wherever it is started from.
+    ContentRootPath = AppContext.BaseDirectory,
+});
 builder.WebHost.UseKestrelHttpsConfiguration();
 
 // Started with a bare `dotnet run` there is no launch profile, so neither an address nor the
 // development-only asset manifest would be set.
 builder.WebHost.UseStaticWebAssets();
+
+// Looking at each style sheet for changes answers every unknown address with 405 to a form: for whoever works on them only.
+builder.Configuration["ReloadStaticAssetsAtRuntime"] ??= builder.Environment.IsDevelopment() ? "true" : "false";
 builder.WebHost.ConfigureKestrel(server =>
 {
     server.AddServerHeader = false;
@@ -32,20 +40,30 @@ if (string.IsNullOrWhiteSpace(builder.Configuration["urls"]) && string.IsNullOrW
     builder.WebHost.UseUrls("http://localhost:5140");
 }
 
+builder.Logging.QuietFailedStarts();
 builder.Logging.AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
 builder.Logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Warning);
 builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
 builder.Logging.AddFilter("Microsoft.EntityFrameworkCore", LogLevel.Warning);
 builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
 
-StockwrightOptions options = StockwrightOptions.From(builder.Configuration);
+StockwrightOptions options;
+try
+{
+    options = StockwrightOptions.From(builder.Configuration);
+}
+catch (SettingException wrong)
+{
+    return ProgramStart.Say(wrong.Message);
+}
+
 builder.Services.AddSingleton(options);
 builder.Services.AddSingleton(TimeProvider.System);
 
 // Keys live with the data, so that a form opened before a restart can still be sent after it.
 builder.Services.AddDataProtection()
     .SetApplicationName("Stockwright")
-    .PersistKeysToFileSystem(new DirectoryInfo(Path.Combine(options.DataFolder, "keys")));
+    .PersistKeysToFileSystem(options.KeyFolder);
 
 builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();
@@ -93,15 +111,4 @@ app.Lifetime.ApplicationStarted.Register(() =>
     }
 });
 
-try
-{
-    await app.PrepareStorageAsync();
-}
-catch (StorageTroubleException trouble)
-{
-    await Console.Error.WriteLineAsync(trouble.Message);
-    return 1;
-}
-
-await app.RunAsync();
-return 0;
+return await app.RunToEndAsync();
