@@ -64,6 +64,7 @@ builder.Services.AddSingleton(TimeProvider.System);
 builder.Services.AddDataProtection()
     .SetApplicationName("Stockwright")
     .PersistKeysToFileSystem(options.KeyFolder);
+builder.Services.AddKitchenCookies(options.KeyFolder);
 
 builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();

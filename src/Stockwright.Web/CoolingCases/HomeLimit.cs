@@ -9,8 +9,6 @@ namespace Stockwright.Web.CoolingCases;
 /// </summary>
 internal static class HomeLimit
 {
-    public const string CookieName = "cooling-limit";
-
     public static void MapHomeLimit(this IEndpointRouteBuilder app) =>
         app.MapGet("/cooling/home/{id}", (string id, string? back, HttpContext context) =>
         {
@@ -19,22 +17,14 @@ internal static class HomeLimit
                 return Results.NotFound();
             }
 
-            context.Response.Cookies.Append(CookieName, limit.Id, new CookieOptions
-            {
-                HttpOnly = true,
-                IsEssential = true,
-                SameSite = SameSiteMode.Lax,
-                Secure = context.Request.IsHttps,
-                MaxAge = TimeSpan.FromDays(400),
-                Path = "/",
-            });
+            KitchenCookies.Keep(context, KitchenCookies.CoolingLimit, limit.Id);
             context.Response.Headers.CacheControl = "no-store";
             return Results.LocalRedirect(UnitsSwitch.IsLocal(back) ? back! : CoolingWriter.Page);
         }).ExcludeFromDescription();
 
     /// <summary>The standing choice, whatever the link says.</summary>
     public static CoolingLimit Preferred(HttpRequest? request) =>
-        request?.Cookies[CookieName] is { Length: < 40 } kept && StandardLimits.Find(kept) is { } limit ? limit : StandardLimits.Default;
+        KitchenCookies.Read(request, KitchenCookies.CoolingLimit) is { Length: < 40 } kept && StandardLimits.Find(kept) is { } limit ? limit : StandardLimits.Default;
 
     /// <summary>Address that keeps a limit and comes back.</summary>
     public static string Link(CoolingLimit limit, HttpRequest? request)

@@ -7,7 +7,6 @@ namespace Stockwright.Web.Shell;
 /// </summary>
 internal static class ReaderUnits
 {
-    public const string CookieName = "units";
     public const string QueryKey = "units";
     public const string MetricWord = "metric";
     public const string UsWord = "us";
@@ -27,7 +26,7 @@ internal static class ReaderUnits
     }
 
     /// <summary>The reader's standing choice, whatever the link says.</summary>
-    public static UnitSystem Preferred(HttpRequest request) => Read(request.Cookies[CookieName]) ?? UnitSystem.Metric;
+    public static UnitSystem Preferred(HttpRequest request) => Read(KitchenCookies.Read(request, KitchenCookies.Units)) ?? UnitSystem.Metric;
 
     public static UnitSystem? Read(string? word) => word switch
     {

@@ -14,15 +14,7 @@ internal static class UnitsSwitch
             }
 
             UnitSystem standing = ReaderUnits.Preferred(context.Request);
-            context.Response.Cookies.Append(ReaderUnits.CookieName, system, new CookieOptions
-            {
-                HttpOnly = true,
-                IsEssential = true,
-                SameSite = SameSiteMode.Lax,
-                Secure = context.Request.IsHttps,
-                MaxAge = TimeSpan.FromDays(400),
-                Path = "/",
-            });
+            KitchenCookies.Keep(context, KitchenCookies.Units, system);
             context.Response.Headers.CacheControl = "no-store";
             return Results.LocalRedirect(Back(back, standing, units));
         }).ExcludeFromDescription();

@@ -92,7 +92,7 @@ public sealed class PlanPageTests(StockwrightFactory factory) : IClassFixture<St
             "/units/us?back=" + Uri.EscapeDataString("/plan?goal=litres&litres=3&room=x"), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.Redirect, response.StatusCode);
         Assert.Equal("/plan?units=us&goal=litres&litres=3.17&room=x", response.Headers.Location?.ToString());
-        Assert.Contains(response.Headers.GetValues("Set-Cookie"), cookie => cookie.StartsWith("units=us", StringComparison.Ordinal));
+        Assert.Contains(response.Headers.GetValues("Set-Cookie"), cookie => cookie.StartsWith("units-", StringComparison.Ordinal) && cookie.Contains("=us;", StringComparison.Ordinal));
     }
 
     [Theory]
