@@ -91,6 +91,7 @@ WebApplication app = builder.Build();
 app.UseSecurityHeaders();
 app.UseFriendlyErrors();
 app.UseAntiforgery();
+app.UseRefusedForms();
 app.MapStaticAssets();
 app.MapOpenApi();
 app.MapUnitsSwitch();

@@ -46,6 +46,9 @@ internal static class EntryKinds
     public static EntryKind Find(string kind) =>
         Array.Find(Rows, row => string.Equals(row.Kind, kind, StringComparison.Ordinal)) ?? new EntryKind(kind, kind, kind);
 
+    /// <summary>True for a kind this version knows.</summary>
+    public static bool IsKnown(string kind) => Array.Exists(Rows, row => string.Equals(row.Kind, kind.Trim(), StringComparison.Ordinal));
+
     /// <summary>Those that fit how far the batch has come, the likeliest first.</summary>
     public static IReadOnlyList<EntryKind> For(BatchPhase phase) => [.. Words(phase).Select(Find)];
 

@@ -29,10 +29,10 @@ internal static class LogEndpoint
                 return Results.Problem("There is no such batch.", statusCode: StatusCodes.Status404NotFound);
             }
 
-            (IFormCollection? form, IResult? refused) = await SentForm.ReadAsync(context);
+            (IFormCollection? form, FormTrouble? trouble) = await SentForm.ReadAsync(context);
             if (form is null)
             {
-                return refused!;
+                return trouble!.Result();
             }
 
             TypedForm typed = TypedForm.From(form);

@@ -40,12 +40,11 @@ public sealed class Edit
     /// <summary>The form as posted, or as stored when the page is only opened.</summary>
     public static Edit Open(HttpContext context, UnitSystem units, int version, Func<UnitSystem, TypedForm> stored)
     {
-        if (!HttpMethods.IsPost(context.Request.Method) || !context.Request.HasFormContentType)
+        if (PostedForm.Of(context) is not { } posted)
         {
             return new Edit(stored(units), units, version);
         }
 
-        TypedForm posted = TypedForm.From(context.Request.Form);
         UnitSystem shown = ReaderUnits.Read(posted[PlanFields.Units]) ?? units;
         return new Edit(posted, shown, int.TryParse(posted[VersionField], System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int opened) ? opened : 0);
     }

@@ -55,6 +55,7 @@ public sealed partial class KeepingApp : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
+        builder.UseEnvironment("Production");
         builder.UseSetting("STOCKWRIGHT_DATA", folder);
         builder.UseSetting("STOCKWRIGHT_DEMO", Demo ? "true" : "false");
 
