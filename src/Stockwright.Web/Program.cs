@@ -65,6 +65,7 @@ builder.Services.AddDataProtection()
     .SetApplicationName("Stockwright")
     .PersistKeysToFileSystem(options.KeyFolder);
 builder.Services.AddKitchenCookies(options.KeyFolder);
+builder.Services.AddTransient<IStartupFilter, HeadAsGet>();
 
 builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();
@@ -89,6 +90,7 @@ builder.Services.AddBatches();
 WebApplication app = builder.Build();
 
 app.UseSecurityHeaders();
+app.UsePageCaching();
 app.UseFriendlyErrors();
 app.UseAntiforgery();
 app.UseRefusedForms();

@@ -1,7 +1,7 @@
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
-using Microsoft.AspNetCore.Http.HttpResults;
 using Stockwright.Storage;
+using Stockwright.Web.Shell;
 
 namespace Stockwright.Web.Batches;
 
@@ -34,9 +34,16 @@ internal static class NewsEndpoint
             Answer(context, news, null, logs.CountAllAsync, clock, lifetime)).ExcludeFromDescription();
     }
 
-    private static ServerSentEventsResult<NewsDocument> Answer(HttpContext context, BatchNews news, Guid? batch, Func<CancellationToken, Task<int>> count, TimeProvider clock, IHostApplicationLifetime lifetime)
+    private static IResult Answer(HttpContext context, BatchNews news, Guid? batch, Func<CancellationToken, Task<int>> count, TimeProvider clock, IHostApplicationLifetime lifetime)
     {
         context.Response.Headers["X-Accel-Buffering"] = "no";
+        if (HeadAsGet.Holds(context))
+        {
+            // The body, which is left out, would have no end.
+            context.Response.ContentType = "text/event-stream";
+            return Results.Empty;
+        }
+
         return TypedResults.ServerSentEvents(TellAsync(news, batch, count, clock, context.RequestAborted, lifetime.ApplicationStopping));
     }
 
