@@ -65,6 +65,7 @@ builder.Services.AddDataProtection()
     .SetApplicationName("Stockwright")
     .PersistKeysToFileSystem(options.KeyFolder);
 builder.Services.AddKitchenCookies(options.KeyFolder);
+builder.Services.AddHostCheck();
 builder.Services.AddTransient<IStartupFilter, HeadAsGet>();
 
 builder.Services.AddRazorComponents();
@@ -90,6 +91,7 @@ builder.Services.AddBatches();
 WebApplication app = builder.Build();
 
 app.UseSecurityHeaders();
+app.UseHostCheck();
 app.UsePageCaching();
 app.UseFriendlyErrors();
 app.UseAntiforgery();

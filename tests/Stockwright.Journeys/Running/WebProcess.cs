@@ -84,6 +84,7 @@ internal sealed class WebProcess : IAsyncDisposable
         // The port is the system's choice; the app prints which it was.
         start.Environment["ASPNETCORE_URLS"] = "http://127.0.0.1:0";
         start.Environment["STOCKWRIGHT_DATA"] = folder.FullName;
+        start.Environment["STOCKWRIGHT_HOSTS"] = ChromiumFixture.InsecureHost;
         start.Environment.Remove("STOCKWRIGHT_DEMO");
         start.Environment.Remove("ASPNETCORE_ENVIRONMENT");
         start.Environment.Remove("DOTNET_ENVIRONMENT");
