@@ -8,6 +8,8 @@ switch (args)
         return await WebLoad.RunAsync(Console.Out);
     case ["cooks"]:
         return await CookLoad.RunAsync(Console.Out);
+    case ["thermometer"]:
+        return await ThermometerLoad.RunAsync(Console.Out);
     case ["errors"]:
         new PotProblem(1e-6).Print(Console.Out);
         new PotProblem(1e-9).Print(Console.Out);

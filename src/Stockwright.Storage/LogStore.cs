@@ -119,6 +119,31 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
         return new BatchLog(rows.Select((row, index) => Entry(row, index + 1)));
     }
 
+    /// <summary>The whole log of a batch, of which the beginning is known: only what was added is read.</summary>
+    /// <param name="batchId">The batch.</param>
+    /// <param name="known">Its log as it was read before, or an empty one.</param>
+    /// <param name="cancellationToken">Ends the reading.</param>
+    /// <returns><paramref name="known"/> itself when nothing was added.</returns>
+    public async Task<BatchLog> ReadAsync(Guid batchId, BatchLog known, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        if (known.All is not [.., LogEntry last])
+        {
+            return await ReadAsync(batchId, cancellationToken);
+        }
+
+        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        List<LogEntryEntity> rows = await context.LogEntries.AsNoTracking()
+            .Where(row => row.BatchId == batchId).OrderBy(row => row.Sequence).Skip(known.All.Count - 1).ToListAsync(cancellationToken);
+        if (rows is not [LogEntryEntity first, ..] || first.Id != last.Id)
+        {
+            // Another file was put in the place of the database.
+            return await ReadAsync(batchId, cancellationToken);
+        }
+
+        return rows.Count == 1 ? known : new BatchLog([.. known.All, .. rows.Skip(1).Select((row, index) => Entry(row, known.All.Count + index + 1))]);
+    }
+
     /// <summary>How many entries a log has: it grows with every entry and never shrinks.</summary>
     public async Task<int> CountAsync(Guid batchId, CancellationToken cancellationToken = default)
     {

@@ -35,7 +35,7 @@ public sealed record BatchView(StoredBatch Stored, BatchLog Log, DateTimeOffset 
 internal sealed record BatchBook(Batch? Batch, BatchLog Log);
 
 /// <summary>Opens batches: what was planned from the snapshot kept with it, what happened from its log.</summary>
-internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plans, OutlookShelf outlooks, TimeProvider clock)
+internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plans, OpenBatchCache cache, OutlookShelf outlooks, TimeProvider clock)
 {
     /// <summary>Opens a batch; null when there is none.</summary>
     /// <param name="id">Its id.</param>
@@ -48,7 +48,7 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
             return null;
         }
 
-        BatchLog log = await logs.ReadAsync(id, cancellationToken);
+        BatchLog log = await cache.LogAsync(id, logs, cancellationToken);
         return View(stored, log, units);
     }
 
@@ -62,8 +62,8 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
             return null;
         }
 
-        BatchLog log = await logs.ReadAsync(id, cancellationToken);
-        Batch? batch = stored.Snapshot is { } snapshot && plans.Plan(Query(stored, UnitSystem.Metric), UnitSystem.Metric, Book(snapshot), stored.Summary.Begins).Plan is { } planned
+        BatchLog log = await cache.LogAsync(id, logs, cancellationToken);
+        Batch? batch = stored.Snapshot is { } snapshot && Planned(stored, snapshot, UnitSystem.Metric).Plan is { } planned
             ? BatchOf(stored, planned)
             : null;
         return new BatchBook(batch, log);
@@ -78,11 +78,14 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
             return bare;
         }
 
-        PlanView plan = plans.Plan(Query(stored, units), units, Book(snapshot), stored.Summary.Begins);
+        PlanView plan = Planned(stored, snapshot, units) with { Now = now };
         return plan.Plan is { } planned
             ? bare with { Course = BatchReplanner.Replan(BatchOf(stored, planned), log, now), Plan = plan with { Judged = new(() => outlooks.Take(stored.Summary.Id, null, units, () => plan.Outlook)) } }
             : bare;
     }
+
+    private PlanView Planned(StoredBatch stored, PlanSnapshot snapshot, UnitSystem units) => cache.Plan(
+        stored.Summary.Id, units, () => plans.Plan(Query(stored, units), units, Book(snapshot), stored.Summary.Begins));
 
     private static TypedForm Query(StoredBatch stored, UnitSystem units) => PlanQuery.InUnits(TypedForm.From(QueryHelpers.ParseQuery(stored.Query)), units, units);
 

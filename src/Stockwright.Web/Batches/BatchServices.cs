@@ -11,6 +11,7 @@ internal static class BatchServices
         services.AddSingleton<BatchNews>();
         services.AddSingleton<PhotoDesk>();
         services.AddSingleton<OutlookShelf>();
+        services.AddSingleton<OpenBatchCache>();
         services.AddScoped<BatchDesk>();
         services.AddScoped<LogDesk>();
         services.AddScoped<StoveDesk>();

@@ -42,8 +42,10 @@ internal sealed class CoolingChartLayout
 
         if (measured is not null)
         {
-            int every = 1 + (measured.Points.Count / Svg.MostPoints);
-            Readings = [.. measured.Points.Where((point, index) => index % every == 0 && point.At.TotalHours <= _endHours).Select(At)];
+            List<CoolingPoint> shown = [.. measured.Points.Where(point => point.At.TotalHours <= _endHours)];
+
+            // What juts out is drawn first: a single odd reading must be seen.
+            Readings = [.. CurveThinning.KeepShape([.. shown.Select(point => point.At.TotalHours)], [.. shown.Select(point => point.Temperature.DegreesCelsius)], Svg.MostPoints).Select(i => At(shown[i]))];
         }
 
         CarriedOn = carriedOn is null ? [] : Line(carriedOn.Points.Where(point => point.At >= measured!.End).Select(Plain), Svg.MostPoints);

@@ -60,7 +60,9 @@ internal sealed class CourseChartLayout
             Ahead = [Past[^1], .. Ahead];
         }
 
-        Readings = [.. lines.Marks.Where(mark => mark.Water is null).Select(mark => new Dot(X(mark.At), Y(mark.BelowRim)))];
+        CourseMark[] read = [.. lines.Marks.Where(mark => mark.Water is null)];
+        Readings = [.. CurveThinning.KeepShape([.. read.Select(mark => (mark.At - begin).TotalHours)], [.. read.Select(mark => mark.BelowRim.Millimeters)], Svg.MostPoints)
+            .Select(i => new Dot(X(read[i].At), Y(read[i].BelowRim)))];
         TopUps = Waters(clock.Units);
         NowX = lines.Now > begin && lines.Now < begin + span ? X(lines.Now) : null;
         Hours = HourTicks(clock);

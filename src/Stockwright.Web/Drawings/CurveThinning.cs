@@ -1,8 +1,16 @@
+using Stockwright.Numerics;
+
 namespace Stockwright.Web.Drawings;
 
 /// <summary>Leaves out points of a long curve without losing its jumps.</summary>
 internal static class CurveThinning
 {
+    /// <summary>Indices of the points to keep, in order: those whose straight lines come nearest to all.</summary>
+    /// <param name="hours">Moments, not falling.</param>
+    /// <param name="values">As many values.</param>
+    /// <param name="most">Most points to keep, at least four.</param>
+    public static IReadOnlyList<int> KeepShape(double[] hours, double[] values, int most) => SeriesThinning.Lines(hours, values, 0, most).Kept;
+
     private const double SameMoment = 1.0 / 3600;
 
     /// <summary>Indices of the points to keep, in order: both ends, both sides of every jump, and the rest evenly.</summary>

@@ -1,5 +1,6 @@
 using Stockwright.Kitchen;
 using Stockwright.Logbook;
+using Stockwright.Numerics;
 using Stockwright.Physics;
 using Stockwright.Planning;
 using Stockwright.Simmering;
@@ -26,13 +27,11 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
     private const double OffTheBoilKelvins = 5;
     private const double OffTheBoilSeconds = 30 * 60;
 
-    /// <summary>A reading this much below the simmer is not of a simmering pot, K.</summary>
-    private const double SimmerKelvins = 12;
-
-    /// <summary>A pot this near its simmer has come back to it, K.</summary>
-    private const double BackKelvins = 3;
-
     private const double RanLowMetres = 0.02;
+
+    /// <summary>Most levels held against the pot, and the bound aimed at, m: a quarter of what a reading may be off (R.14).</summary>
+    private const int MostLevels = 60;
+    private const double LevelBoundMetres = LevelMetres / 4;
 
     /// <summary>The level is read before the water goes in: water entered so shortly before it belongs after it.</summary>
     private static readonly TimeSpan SameVisit = TimeSpan.FromMinutes(3);
@@ -40,6 +39,7 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
     private readonly PotEnvironment environment = view.Plan.Workings.Environment;
     private readonly List<PlanNotice> notices = [];
     private readonly List<PotObservation> observations = [];
+    private readonly DateTimeOffset[] pours = [.. view.Of<LogFact.WaterAdded>().Select(one => one.Entry.HappenedAt)];
 
     public IReadOnlyList<PlanNotice> Notices => notices;
 
@@ -95,12 +95,16 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
             observations.Add(new PotObservation(ObservationKind.Simmer, 0, times.Seconds(simmers), SimmerSeconds, entry));
         }
 
+        PotReadings readings = new(view, times, absences, Limit);
+        HashSet<LogEntry> levels = Levels();
         foreach (LogEntry entry in view.Entries)
         {
-            Enter(events, entry, times.Seconds(entry.HappenedAt));
+            Enter(events, entry, times.Seconds(entry.HappenedAt), readings, levels);
         }
 
-        events.AddRange(Shifts());
+        events.AddRange(readings.Overrides());
+        events.AddRange(Shifts(readings));
+        notices.AddRange(readings.Notices());
         if (view.Last<LogFact.Strained>() is { Fact: LogFact.Strained strained } measured)
         {
             observations.Add(new PotObservation(ObservationKind.Strained, 0, strained.Volume.CubicMeters * SimmerForecaster.ColdDensity, double.NaN, measured));
@@ -109,13 +113,13 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
         return events;
     }
 
-    private void Enter(List<PotEvent> events, LogEntry entry, double at)
+    private void Enter(List<PotEvent> events, LogEntry entry, double at, PotReadings readings, HashSet<LogEntry> levels)
     {
         bool isBefore = at < 0;
         bool isAfter = at >= Limit;
         switch (entry.Fact)
         {
-            case LogFact.LevelRead level when !isAfter && at > -3600:
+            case LogFact.LevelRead level when levels.Contains(entry):
                 Observe(events, ObservationKind.Level, entry, LookTime(entry), environment.Pot.InnerHeight.Meters - level.BelowRim.Meters, LevelMetres);
                 break;
             case LogFact.RanLow when !isAfter && !isBefore:
@@ -140,10 +144,20 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
             case LogFact.HeatMoved moved when !isBefore && !isAfter:
                 Move(events, moved, at);
                 break;
-            case LogFact.TemperatureRead { Place: ReadingPlace.Pot } read when !isBefore && !isAfter:
-                Read(events, entry, read.Temperature.DegreesCelsius, at);
+            case LogFact.TemperatureRead read when readings.IsObserved(entry):
+                Observe(events, ObservationKind.Temperature, entry, at, readings.Taken(read), ThermometerKelvins);
                 break;
         }
+    }
+
+    /// <summary>Levels held against the pot: all that a cook reads, and of a gauge's thousands as many as show what all of them do.</summary>
+    private HashSet<LogEntry> Levels()
+    {
+        List<(LogEntry Entry, LogFact.LevelRead Fact)> all = [.. view.Of<LogFact.LevelRead>()
+            .Where(one => times.Seconds(one.Entry.HappenedAt) is > -3600 and double at && at < Limit)];
+        ThinnedSeries thinned = SeriesThinning.Lines(
+            [.. all.Select(one => times.Seconds(one.Entry.HappenedAt))], [.. all.Select(one => one.Fact.BelowRim.Meters)], LevelBoundMetres, MostLevels);
+        return new HashSet<LogEntry>(thinned.Kept.Select(kept => all[kept].Entry), ReferenceEqualityComparer.Instance);
     }
 
     private void Observe(List<PotEvent> events, ObservationKind kind, LogEntry entry, double at, double value, double sigma)
@@ -155,9 +169,8 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
 
     private double LookTime(LogEntry level)
     {
-        LogEntry? water = view.Entries.FirstOrDefault(entry =>
-            entry.Fact is LogFact.WaterAdded && entry.HappenedAt <= level.HappenedAt && entry.HappenedAt >= level.HappenedAt - SameVisit);
-        return times.Seconds(water?.HappenedAt ?? level.HappenedAt);
+        int first = OrderedLookup.FirstAtOrAfter(pours, level.HappenedAt - SameVisit);
+        return times.Seconds(first < pours.Length && pours[first] <= level.HappenedAt ? pours[first] : level.HappenedAt);
     }
 
     private static double Escape(LidPosition lid) => LidEscape.CentralFraction(lid);
@@ -187,30 +200,10 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
         events.Add(new PotEvent(at, PotEventKind.Hob, watts));
     }
 
-    private void Read(List<PotEvent> events, LogEntry entry, double celsius, double at)
-    {
-        if (celsius < 0 || celsius > environment.HottestReachableCelsius + 3)
-        {
-            notices.Add(new PlanNotice(NoticeLevel.Warning, "odd-temperature", FormattableString.Invariant(
-                $"{celsius:0.#} °C ({(celsius * 1.8) + 32:0.#} °F) cannot be the temperature of this pot: it is kept in the log and not reckoned with.")));
-            return;
-        }
-
-        double taken = Math.Min(celsius, environment.HottestReachableCelsius);
-        events.Add(new PotEvent(at, PotEventKind.Read, taken));
-        bool isUp = times.Simmers is { } simmers ? entry.HappenedAt < simmers : at < view.Plan.HeatUp.Time.Central.TotalSeconds;
-        bool climbs = view.Plan.Workings.Script.Stages[0].Climbs;
-        if (isUp && !climbs && taken < view.Plan.HeatUp.FinalTemperature.DegreesCelsius - 1 && !absences.Any(absence => absence.From <= entry.HappenedAt))
-        {
-            Observe(events, ObservationKind.Temperature, entry, at, taken, ThermometerKelvins);
-        }
-    }
-
     /// <summary>
-    /// A reading near the simmer is the true temperature from half-way back to the reading before to half-way on to the next (R.4). Only for recipes of one
-    /// stage; from now on the simmer is as planned.
+    /// How far off its set temperature the simmer was kept (R.4). Only for recipes of one stage; from now on the simmer is as planned.
     /// </summary>
-    private List<PotEvent> Shifts()
+    private List<PotEvent> Shifts(PotReadings readings)
     {
         List<PotEvent> shifts = [];
         if (view.Plan.Workings.Script.Stages is not [{ Climbs: false } stage])
@@ -221,13 +214,7 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
         double set = Math.Min(stage.SetCelsius, environment.HottestReachableCelsius);
         double start = times.Simmers is { } simmers ? times.Seconds(simmers) : view.Plan.HeatUp.Time.Central.TotalSeconds;
         double now = Math.Min(times.Seconds(view.Now), Limit);
-        List<(double At, double Kelvins)> readings = [.. SimmerReadings(set, start).OrderBy(one => one.At)];
-        for (int i = 0; i < readings.Count; i++)
-        {
-            double from = i == 0 ? (start + readings[i].At) / 2 : (readings[i - 1].At + readings[i].At) / 2;
-            shifts.Add(new PotEvent(from, PotEventKind.Shift, readings[i].Kelvins));
-        }
-
+        shifts.AddRange(readings.Shifts(set, start));
         foreach ((LogEntry entry, _) in view.Of<LogFact.OffTheBoil>().Where(one => times.Seconds(one.Entry.HappenedAt) > start))
         {
             double from = times.Seconds(entry.HappenedAt);
@@ -243,32 +230,6 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
         }
 
         return shifts;
-    }
-
-    private IEnumerable<(double At, double Kelvins)> SimmerReadings(double set, double start)
-    {
-        foreach ((LogEntry entry, LogFact.TemperatureRead read) in view.Of<LogFact.TemperatureRead>())
-        {
-            double at = times.Seconds(entry.HappenedAt);
-            double kelvins = Math.Min(read.Temperature.DegreesCelsius, environment.HottestReachableCelsius) - set;
-            bool isOfSimmer = read.Place == ReadingPlace.Pot && at >= start && at < Limit && Math.Abs(kelvins) <= SimmerKelvins
-                && read.Temperature.DegreesCelsius <= environment.HottestReachableCelsius + 3;
-            if (isOfSimmer && !IsWithoutHeat(entry) && !(kelvins < -BackKelvins && IsOnItsWayBack(entry, set)))
-            {
-                yield return (at, kelvins);
-            }
-        }
-    }
-
-    private bool IsWithoutHeat(LogEntry entry) => absences.Any(absence => absence.From <= entry.HappenedAt && entry.HappenedAt < absence.Until);
-
-    /// <summary>True for a reading after the heat came back, before the pot was seen to simmer again.</summary>
-    private bool IsOnItsWayBack(LogEntry reading, double set)
-    {
-        HeatAbsence? last = absences.LastOrDefault(absence => absence.Until <= reading.HappenedAt);
-        return last is not null && reading.HappenedAt - last.Until < TimeSpan.FromHours(3) && !view.Entries.Any(entry =>
-            entry.HappenedAt >= last.Until && entry.HappenedAt < reading.HappenedAt
-            && (entry.Fact is LogFact.Simmers || (entry.Fact is LogFact.TemperatureRead { Place: ReadingPlace.Pot } read && read.Temperature.DegreesCelsius > set - BackKelvins)));
     }
 
     private static string KitchenFormat(Volume volume) => Measures.KitchenFormat.Both(volume);

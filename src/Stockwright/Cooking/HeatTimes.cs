@@ -139,7 +139,7 @@ internal sealed record HeatTimes(DateTimeOffset HeatOn, bool IsOn, bool IsInferr
         Timeline planned = view.Plan.Timeline;
         // Entered late, after it was strained, the step says nothing of when the heat went off.
         TimeSpan standing = planned.Strained - planned.HeatOff;
-        DateTimeOffset? strained = Milestones.Strained(view) ?? Milestones.AfterStraining(view);
+        DateTimeOffset? strained = Milestones.Strained(view) ?? Milestones.AfterStraining(view)?.HappenedAt;
         DateTimeOffset? entered = view.Done("stand-1")?.HappenedAt;
         DateTimeOffset? off = entered is not null && !(entered > strained) ? entered : strained - standing;
 

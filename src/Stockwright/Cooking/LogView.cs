@@ -8,6 +8,9 @@ internal sealed class LogView
 {
     private readonly Dictionary<string, LogEntry> done = new(StringComparer.Ordinal);
 
+    // A thermometer may fill a log with thousands of readings, so what is asked for by its kind is put together once.
+    private readonly Dictionary<Type, List<LogEntry>> byKind = [];
+
     public LogView(Batch batch, BatchLog log, DateTimeOffset now)
     {
         Batch = batch;
@@ -15,6 +18,13 @@ internal sealed class LogView
         Entries = [.. log.Standing.Where(entry => entry.HappenedAt <= now)];
         foreach (LogEntry entry in Entries)
         {
+            Type kind = entry.Fact.GetType();
+            if (!byKind.TryGetValue(kind, out List<LogEntry>? like))
+            {
+                byKind[kind] = like = [];
+            }
+
+            like.Add(entry);
             if (entry.Fact is LogFact.StepDone step)
             {
                 done[step.StepKey] = entry;
@@ -36,15 +46,18 @@ internal sealed class LogView
 
     /// <summary>Entries of one kind.</summary>
     public IEnumerable<(LogEntry Entry, T Fact)> Of<T>()
-        where T : LogFact => Entries.Where(entry => entry.Fact is T).Select(entry => (entry, (T)entry.Fact));
+        where T : LogFact => Like<T>().Select(entry => (entry, (T)entry.Fact));
 
     /// <summary>The first entry of one kind, or null.</summary>
     public LogEntry? First<T>()
-        where T : LogFact => Entries.FirstOrDefault(entry => entry.Fact is T);
+        where T : LogFact => Like<T>() is [LogEntry first, ..] ? first : null;
 
     /// <summary>The last entry of one kind, or null.</summary>
     public LogEntry? Last<T>()
-        where T : LogFact => Entries.LastOrDefault(entry => entry.Fact is T);
+        where T : LogFact => Like<T>() is [.., LogEntry last] ? last : null;
+
+    private List<LogEntry> Like<T>()
+        where T : LogFact => byKind.GetValueOrDefault(typeof(T)) ?? [];
 
     /// <summary>The planned step an entry speaks of, or null.</summary>
     public PlanStep? StepOf(LogEntry entry) => entry.Fact is LogFact.StepDone step

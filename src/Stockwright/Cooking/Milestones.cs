@@ -13,9 +13,9 @@ internal static class Milestones
     public static DateTimeOffset? Strained(LogView view) => (view.First<LogFact.Strained>() ?? view.Done("strain-1"))?.HappenedAt;
 
     /// <summary>The first sign that straining is over, when straining itself was not entered.</summary>
-    public static DateTimeOffset? AfterStraining(LogView view) => view.Entries.FirstOrDefault(entry => entry.Fact
+    public static LogEntry? AfterStraining(LogView view) => view.Entries.FirstOrDefault(entry => entry.Fact
         is LogFact.CoolingBegan or LogFact.CorrectionMade or LogFact.Portioned or LogFact.TemperatureRead { Place: ReadingPlace.Cooling }
-        || view.StepOf(entry) is { Kind: >= StepKind.Cool })?.HappenedAt;
+        || view.StepOf(entry) is { Kind: >= StepKind.Cool });
 
     /// <summary>When a part was entered as finished, by its step or by what was measured; null when it was not.</summary>
     public static LogEntry? Entered(LogView view, StepKind kind)
@@ -41,9 +41,7 @@ internal static class Milestones
             }
         }
 
-        return kind == StepKind.Strain
-            ? view.Entries.FirstOrDefault(entry => entry.HappenedAt == AfterStraining(view))
-            : null;
+        return kind == StepKind.Strain ? AfterStraining(view) : null;
     }
 
     /// <summary>When a part really ended, given when it was to end: as entered, or not before now while it is under way.</summary>

@@ -210,7 +210,8 @@ internal sealed class SampleModel
             {
                 Actions = [.. stage.Actions.Select(Acted)],
             })],
-            Events = [.. workings.Script.Events.Select(one => one.Action is { } action ? one with { Action = Acted(action) } : one)],
+            // Nothing is looked at in a draw, and each look would be a stop of its own.
+            Events = [.. workings.Script.Events.Where(one => one.Kind != PotEventKind.Look).Select(one => one.Action is { } action ? one with { Action = Acted(action) } : one)],
         };
 
         PotAction Acted(PotAction action) => action.Solids is { } solids ? action with { Solids = [.. solids.Select(Of)] } : action;

@@ -14,7 +14,12 @@ internal static class StartedBatches
 {
     /// <summary>Makes the database, the demonstration kitchen and some batches that begin now.</summary>
     /// <returns>Ids of the batches.</returns>
-    public static async Task<IReadOnlyList<Guid>> MakeAsync(DirectoryInfo data, int count, CancellationToken cancellationToken)
+    public static Task<IReadOnlyList<Guid>> MakeAsync(DirectoryInfo data, int count, CancellationToken cancellationToken) =>
+        MakeAsync(data, count, TimeProvider.System.GetUtcNow(), cancellationToken);
+
+    /// <summary>Makes the database, the demonstration kitchen and some batches that begin, or began, at a moment.</summary>
+    /// <returns>Ids of the batches.</returns>
+    public static async Task<IReadOnlyList<Guid>> MakeAsync(DirectoryInfo data, int count, DateTimeOffset now, CancellationToken cancellationToken)
     {
         await using ServiceProvider services = new ServiceCollection().AddStockwrightSqlite(data.FullName).BuildServiceProvider();
         await services.GetRequiredService<IStockwrightDatabase>().PrepareAsync(cancellationToken);
@@ -25,7 +30,6 @@ internal static class StartedBatches
             throw new InvalidOperationException("There is no such standing recipe.");
         }
 
-        DateTimeOffset now = TimeProvider.System.GetUtcNow();
         PlanRequest request = new()
         {
             Recipe = recipe,

@@ -55,6 +55,33 @@ public abstract class LogContract
     }
 
     [Fact]
+    public async Task A_log_that_is_known_is_read_on_from_there()
+    {
+        await using TestDatabase database = NewDatabase();
+        await database.StartAsync();
+        Guid batch = await Batches.StartAsync(database);
+        Guid other = await Batches.StartAsync(database, "Another pot");
+        BatchLog none = await database.Logs.ReadAsync(batch, BatchLog.Empty, Stop);
+        Assert.Empty(none.All);
+        NewEntry first = Batches.Entry(database, batch, new LogFact.Noted("first"));
+        await database.Logs.AppendAsync(first, Stop);
+        await database.Logs.AppendAsync(Batches.Entry(database, other, new LogFact.Noted("of another pot")), Stop);
+        BatchLog one = await database.Logs.ReadAsync(batch, none, Stop);
+        Assert.Same(one, await database.Logs.ReadAsync(batch, one, Stop));
+
+        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Noted("corrected")) with { Corrects = first.Id }, Stop);
+        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Skimmed()), Stop);
+        BatchLog grown = await database.Logs.ReadAsync(batch, one, Stop);
+        BatchLog whole = await database.Logs.ReadAsync(batch, Stop);
+        Assert.Equal(3, whole.All.Count);
+        Assert.Equal(whole.All, grown.All);
+        Assert.Equal(whole.Standing, grown.Standing);
+
+        // A log of another book, as after another file was put in the place of the database.
+        Assert.Equal(whole.All, (await database.Logs.ReadAsync(batch, await database.Logs.ReadAsync(other, Stop), Stop)).All);
+    }
+
+    [Fact]
     public async Task A_repeat_is_answered_as_the_first_time()
     {
         await using TestDatabase database = NewDatabase();
