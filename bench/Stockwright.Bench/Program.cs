@@ -8,6 +8,10 @@ switch (args)
         return await WebLoad.RunAsync(Console.Out);
     case ["cooks"]:
         return await CookLoad.RunAsync(Console.Out);
+    case ["photos"]:
+        return await PhotoLoad.RunAsync(Console.Out);
+    case ["crowd"]:
+        return await CrowdLoad.RunAsync(Console.Out);
     case ["thermometer"]:
         return await ThermometerLoad.RunAsync(Console.Out);
     case ["errors"]:

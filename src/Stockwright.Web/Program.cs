@@ -72,6 +72,7 @@ builder.Services.AddRazorComponents();
 builder.Services.AddHttpContextAccessor();
 builder.Services.AddReaderUnits();
 builder.Services.AddFriendlyErrors();
+builder.Services.AddWorkLimits();
 builder.Services.AddOpenApi(document => document.AddDocumentTransformer((description, _, _) =>
 {
     description.Info.Title = "Stockwright";
@@ -94,6 +95,7 @@ app.UseSecurityHeaders();
 app.UseHostCheck();
 app.UsePageCaching();
 app.UseFriendlyErrors();
+app.UseWorkLimits();
 app.UseAntiforgery();
 app.UseRefusedForms();
 app.MapStaticAssets();

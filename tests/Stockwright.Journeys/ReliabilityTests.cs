@@ -30,7 +30,8 @@ public sealed class ReliabilityTests
             for (int life = 0; life <= Kills; life++)
             {
                 await using WebProcess app = await WebProcess.StartAsync(data, Stop);
-                using HttpClient client = new() { BaseAddress = app.Address };
+                using SocketsHttpHandler phones = Phones.NewHandler();
+                using HttpClient client = new(phones) { BaseAddress = app.Address };
 
                 // Dies at a random moment of its share of the stream; the last life finishes it.
                 int dieAt = life == Kills ? int.MaxValue : acknowledged.Count + Random.Shared.Next(60, Count / (Kills + 1));
@@ -99,7 +100,8 @@ public sealed class ReliabilityTests
         {
             Guid batch = (await StartedBatches.MakeAsync(data, 1, Stop))[0];
             await using WebProcess app = await WebProcess.StartAsync(data, Stop);
-            using HttpClient client = new() { BaseAddress = app.Address };
+            using SocketsHttpHandler phones = Phones.NewHandler();
+            using HttpClient client = new(phones) { BaseAddress = app.Address };
             for (int number = 1; number <= 5; number++)
             {
                 SentEntry entry = SentEntry.New(batch, number);
@@ -143,7 +145,8 @@ public sealed class ReliabilityTests
             SqliteConnection.ClearAllPools();
             await using (WebProcess app = await WebProcess.StartAsync(data, Stop))
             {
-                using HttpClient client = new() { BaseAddress = app.Address };
+                using SocketsHttpHandler phones = Phones.NewHandler();
+                using HttpClient client = new(phones) { BaseAddress = app.Address };
                 string filler = Path.Combine(disk.FullName, "filler");
                 Fill(filler);
                 List<SentEntry> stored = [];
@@ -194,7 +197,8 @@ public sealed class ReliabilityTests
         {
             IReadOnlyList<Guid> batches = await StartedBatches.MakeAsync(data, 8, Stop);
             await using WebProcess app = await WebProcess.StartAsync(data, Stop);
-            using HttpClient client = new() { BaseAddress = app.Address };
+            using SocketsHttpHandler phones = Phones.NewHandler();
+            using HttpClient client = new(phones) { BaseAddress = app.Address };
             Acknowledgement[][] answers = await Task.WhenAll(Enumerable.Range(0, 40).Select(async cook =>
             {
                 List<Acknowledgement> own = [];

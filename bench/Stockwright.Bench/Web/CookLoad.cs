@@ -26,7 +26,7 @@ internal static class CookLoad
         {
             IReadOnlyList<Guid> batches = await StartedBatches.MakeAsync(data, Batches, CancellationToken.None);
             await using WebProcess app = await WebProcess.StartAsync(data, CancellationToken.None);
-            using SocketsHttpHandler handler = new() { MaxConnectionsPerServer = Cooks };
+            using SocketsHttpHandler handler = Phones.NewHandler();
             using HttpClient client = new(handler) { BaseAddress = app.Address, Timeout = TimeSpan.FromSeconds(60) };
             await WarmUpAsync(client, batches);
             return await MeasureAsync(output, app, client, batches);

@@ -5,6 +5,7 @@ using Stockwright.Planning;
 using Stockwright.Web.CoolingCases;
 using Stockwright.Web.Forms;
 using Stockwright.Web.Planner;
+using Stockwright.Web.Shell;
 
 namespace Stockwright.Web.Api;
 
@@ -27,6 +28,7 @@ internal static class CoolingApi
             .Produces<HttpValidationProblemDetails>(StatusCodes.Status400BadRequest, "application/problem+json")
             .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
             .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
+            .WithWorkLimits()
             .DisableAntiforgery();
 
     private static async Task<Results<Ok<CoolingDocument>, ValidationProblem, ProblemHttpResult>> CoolAsync(HttpContext context, [FromServices] IKitchenSource kitchens)
@@ -43,7 +45,7 @@ internal static class CoolingApi
         }
 
         PlanningBook book = await kitchens.LoadAsync(context.RequestAborted);
-        CoolingView view = CoolingDesk.Answer(form, UnitSystem.Metric, book.Kitchen, StandardLimits.Default);
+        CoolingView view = CoolingDesk.Answer(form, UnitSystem.Metric, book.Kitchen, StandardLimits.Default, context.RequestAborted);
         return view.Answer is { } answer ? TypedResults.Ok(CoolingDocumentMaker.Make(view, answer)) : Invalid(view.Problems);
     }
 

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Mvc;
 using Stockwright.Planning;
 using Stockwright.Web.Forms;
 using Stockwright.Web.Planner;
+using Stockwright.Web.Shell;
 
 namespace Stockwright.Web.Api;
 
@@ -24,6 +25,7 @@ internal static class PlansApi
             .Produces<HttpValidationProblemDetails>(StatusCodes.Status400BadRequest, "application/problem+json")
             .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
             .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
+            .WithWorkLimits()
             .DisableAntiforgery();
 
     private static async Task<Results<Ok<PlanDocument>, ValidationProblem, ProblemHttpResult>> PlanAsync(HttpContext context, [FromServices] PlanDesk desk)

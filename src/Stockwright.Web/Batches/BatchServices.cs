@@ -9,7 +9,7 @@ internal static class BatchServices
     public static void AddBatches(this IServiceCollection services)
     {
         services.AddSingleton<BatchNews>();
-        services.AddSingleton<PhotoDesk>();
+        services.AddSingleton(_ => new PhotoDesk());
         services.AddSingleton<OutlookShelf>();
         services.AddSingleton<OpenBatchCache>();
         services.AddScoped<BatchDesk>();

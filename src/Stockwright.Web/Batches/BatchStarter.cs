@@ -104,7 +104,7 @@ internal sealed class BatchStarter(
             return (Guid.Empty, problems);
         }
 
-        PlanView view = plans.Plan(from.Query, units, from.Book, start);
+        PlanView view = plans.Plan(from.Query, units, from.Book, start, cancellationToken);
         if (view is not { Plan: { } plan, Typed.Request: { } request })
         {
             return (Guid.Empty, [.. view.Problems.Select(problem => problem with { Field = "" })]);

@@ -48,19 +48,19 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
         // A repeat is answered as the first time, whatever has happened to the batch since.
         if (book.Log.Find(entry.Id) is null)
         {
-            (StoredPhoto? picture, IReadOnlyList<InputProblem> problems) = await CheckAsync(batch, book.Log, entry, photo, cancellationToken);
-            if (problems.Count > 0)
+            PhotoAnswer checkedEntry = await CheckAsync(batch, book.Log, entry, photo, cancellationToken);
+            if (checkedEntry.Problems.Count > 0)
             {
-                return new LogAnswer(null, problems);
+                return new LogAnswer(null, checkedEntry.Problems, IsTrouble: checkedEntry.IsBusy);
             }
 
-            entry = entry with { Photo = picture };
+            entry = entry with { Photo = checkedEntry.Picture };
         }
 
         return await StoreAsync(entry, cancellationToken);
     }
 
-    private async Task<(StoredPhoto? Picture, IReadOnlyList<InputProblem> Problems)> CheckAsync(Cooking.Batch batch, BatchLog log, NewEntry entry, IFormFile? photo, CancellationToken cancellationToken)
+    private async Task<PhotoAnswer> CheckAsync(Cooking.Batch batch, BatchLog log, NewEntry entry, IFormFile? photo, CancellationToken cancellationToken)
     {
         LogEntry draft = new()
         {
@@ -73,7 +73,7 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
         };
         IReadOnlyList<InputProblem> problems = Cooking.EntryChecks.Problems(draft, batch, log, clock.GetUtcNow());
         return problems.Count > 0 || entry.Fact is not LogFact.PhotoTaken
-            ? (null, problems)
+            ? new PhotoAnswer(null, problems)
             : await photos.ReadAsync(photo, cancellationToken);
     }
 

@@ -42,6 +42,11 @@ internal static class LogEndpoint
                 CookName.Keep(context, typed[EntryFields.Who]);
             }
 
+            if (answer.IsTrouble)
+            {
+                context.Response.Headers.RetryAfter = "5";
+            }
+
             return Answer(answer);
         }).DisableAntiforgery().ExcludeFromDescription();
 

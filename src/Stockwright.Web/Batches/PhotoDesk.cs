@@ -4,9 +4,21 @@ using Stockwright.Storage;
 
 namespace Stockwright.Web.Batches;
 
-/// <summary>Takes a picture in: checks it, makes it smaller, and writes it anew without anything it said about place, device or time.</summary>
-internal sealed class PhotoDesk : IDisposable
+/// <summary>What became of a picture that was sent.</summary>
+/// <param name="Picture">As it is stored; null when it was not taken.</param>
+/// <param name="Problems">Why it was not taken; empty otherwise.</param>
+/// <param name="IsBusy">True when nothing is wrong with it: others were still being worked on.</param>
+internal sealed record PhotoAnswer(StoredPhoto? Picture, IReadOnlyList<InputProblem> Problems, bool IsBusy = false)
 {
+    public void Deconstruct(out StoredPhoto? picture, out IReadOnlyList<InputProblem> problems) => (picture, problems) = (Picture, Problems);
+}
+
+/// <summary>Takes a picture in: checks it, makes it smaller, and writes it anew without anything it said about place, device or time.</summary>
+/// <param name="patience">How long one waits for those before it; null for the usual time.</param>
+internal sealed class PhotoDesk(TimeSpan? patience = null) : IDisposable
+{
+    private static readonly TimeSpan UsualPatience = TimeSpan.FromSeconds(5);
+
     /// <summary>Largest file taken: what a phone's best setting makes, with room.</summary>
     public const int MostBytes = 15 * 1024 * 1024;
 
@@ -14,7 +26,10 @@ internal sealed class PhotoDesk : IDisposable
     private readonly SemaphoreSlim turn = new(1);
 
     /// <summary>Reads a picture that was sent.</summary>
-    public async Task<(StoredPhoto? Picture, IReadOnlyList<InputProblem> Problems)> ReadAsync(IFormFile? photo, CancellationToken cancellationToken)
+    /// <param name="photo">The file, or null.</param>
+    /// <param name="cancellationToken">The sender is gone.</param>
+    /// <exception cref="OperationCanceledException">The sender is gone.</exception>
+    public async Task<PhotoAnswer> ReadAsync(IFormFile? photo, CancellationToken cancellationToken)
     {
         if (photo is null || photo.Length == 0)
         {
@@ -26,26 +41,31 @@ internal sealed class PhotoDesk : IDisposable
             return Refused(string.Create(CultureInfo.InvariantCulture, $"This picture has {photo.Length / 1048576.0:0.0} MB; up to {MostBytes / 1048576} MB are taken. Take it at a smaller size."));
         }
 
-        byte[] file = new byte[photo.Length];
-        await using (Stream stream = photo.OpenReadStream())
+        if (!await turn.WaitAsync(patience ?? UsualPatience, cancellationToken))
         {
-            await stream.ReadExactlyAsync(file, cancellationToken);
+            return new PhotoAnswer(null, [new InputProblem("", "Other pictures are being made smaller just now, so this one was not stored. Send it again in a moment.")], IsBusy: true);
         }
 
-        switch (PhotoSignature.Of(file))
-        {
-            case PhotoKind.Heic:
-                return Refused("This picture is in a format (HEIC) that not every browser shows. Set the camera to JPEG (\"most compatible\") and take it again.");
-            case PhotoKind.Unknown:
-                return Refused("This is not a picture we can read. Send a JPEG, PNG or WebP file.");
-        }
-
-        await turn.WaitAsync(cancellationToken);
         try
         {
+            // Read in its turn as well: those that wait are in files.
+            byte[] file = new byte[photo.Length];
+            await using (Stream stream = photo.OpenReadStream())
+            {
+                await stream.ReadExactlyAsync(file, cancellationToken);
+            }
+
+            switch (PhotoSignature.Of(file))
+            {
+                case PhotoKind.Heic:
+                    return Refused("This picture is in a format (HEIC) that not every browser shows. Set the camera to JPEG (\"most compatible\") and take it again.");
+                case PhotoKind.Unknown:
+                    return Refused("This is not a picture we can read. Send a JPEG, PNG or WebP file.");
+            }
+
             // The imaging library is loaded with this call, and not before the first picture.
-            (StoredPhoto? picture, string problem) = PhotoMaker.Make(file);
-            return picture is null ? Refused(problem) : (picture, []);
+            (StoredPhoto? picture, string problem) = PhotoMaker.Make(file, cancellationToken);
+            return picture is null ? Refused(problem) : new PhotoAnswer(picture, []);
         }
         finally
         {
@@ -55,5 +75,5 @@ internal sealed class PhotoDesk : IDisposable
 
     public void Dispose() => turn.Dispose();
 
-    private static (StoredPhoto? Picture, IReadOnlyList<InputProblem> Problems) Refused(string message) => (null, [new InputProblem(EntryFields.Photo, message)]);
+    private static PhotoAnswer Refused(string message) => new(null, [new InputProblem(EntryFields.Photo, message)]);
 }

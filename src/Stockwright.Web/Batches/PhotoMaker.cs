@@ -7,8 +7,15 @@ namespace Stockwright.Web.Batches;
 /// <summary>Unpacks a picture, turns it the right way up, makes it smaller, and writes it as a plain JPEG: pixels and nothing else.</summary>
 internal static class PhotoMaker
 {
-    /// <summary>Most pixels unpacked, checked on the stated size before any are.</summary>
-    private const long MostPixels = 50_000_000;
+    /// <summary>
+    /// Most pixels, checked on the stated size before any are unpacked: of a JPEG of one scan, as cameras write them, which unpacks straight to a smaller size;
+    /// and of everything else, which is in memory at its full size once.
+    /// </summary>
+    public const long MostPixels = 50_000_000;
+    public const long MostPixelsWhole = 20_000_000;
+
+    /// <summary>Most scans of a JPEG: programs write about ten.</summary>
+    public const int MostScans = 32;
 
     private const int LongestSide = 1600;
     private const int SmallestSide = 400;
@@ -18,8 +25,15 @@ internal static class PhotoMaker
 
     /// <summary>The picture as it is stored, or why it cannot be.</summary>
     /// <param name="file">JPEG, PNG or WebP.</param>
-    public static (StoredPhoto? Photo, string Problem) Make(byte[] file)
+    /// <param name="cancellationToken">Ends it between two passes over the picture.</param>
+    public static (StoredPhoto? Photo, string Problem) Make(byte[] file, CancellationToken cancellationToken)
     {
+        int scans = PhotoSignature.Of(file) == PhotoKind.Jpeg ? JpegScans.Count(file) : 0;
+        if (scans > MostScans)
+        {
+            return (null, $"This picture is put together from {scans} layers; up to {MostScans} are taken. Open it on your device and save it anew as a plain JPEG.");
+        }
+
         using SKData data = SKData.CreateCopy(file);
         using SKCodec? codec = SKCodec.Create(data);
         if (codec is null || codec.Info.Width <= 0 || codec.Info.Height <= 0)
@@ -28,10 +42,14 @@ internal static class PhotoMaker
         }
 
         long pixels = (long)codec.Info.Width * codec.Info.Height;
-        if (pixels > MostPixels)
+        long most = scans == 1 ? MostPixels : MostPixelsWhole;
+        if (pixels > most)
         {
-            return (null, string.Create(CultureInfo.InvariantCulture, $"This picture has {Math.Ceiling(pixels / 1e6):0} million pixels; up to {MostPixels / 1e6:0} million are taken. Take it at a smaller size."));
+            string kind = scans == 1 ? "" : " of this kind";
+            return (null, string.Create(CultureInfo.InvariantCulture, $"This picture has {Math.Ceiling(pixels / 1e6):0} million pixels; up to {most / 1e6:0} million{kind} are taken. Take it at a smaller size."));
         }
+
+        cancellationToken.ThrowIfCancellationRequested();
 
         using SKBitmap? unpacked = Unpack(codec);
         if (unpacked is null)
@@ -41,7 +59,7 @@ internal static class PhotoMaker
 
         // Shared with the image drawn from, not copied.
         unpacked.SetImmutable();
-        StoredPhoto? photo = Pack(unpacked, codec.EncodedOrigin);
+        StoredPhoto? photo = Pack(unpacked, codec.EncodedOrigin, cancellationToken);
         return photo is null ? (null, "This picture could not be made small enough to keep. Take it again.") : (photo, "");
     }
 
@@ -69,11 +87,12 @@ internal static class PhotoMaker
         return null;
     }
 
-    private static StoredPhoto? Pack(SKBitmap unpacked, SKEncodedOrigin origin)
+    private static StoredPhoto? Pack(SKBitmap unpacked, SKEncodedOrigin origin, CancellationToken cancellationToken)
     {
         int longest = Math.Min(LongestSide, Math.Max(unpacked.Width, unpacked.Height));
         for (; longest >= Math.Min(SmallestSide, Math.Max(unpacked.Width, unpacked.Height)); longest = longest * 4 / 5)
         {
+            cancellationToken.ThrowIfCancellationRequested();
             using SKBitmap upright = Upright(unpacked, origin, longest);
             foreach (int quality in Qualities)
             {

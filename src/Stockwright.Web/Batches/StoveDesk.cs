@@ -9,6 +9,8 @@ namespace Stockwright.Web.Batches;
 /// <summary>Puts together what the stove page shows of a batch.</summary>
 internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock, OutlookShelf outlooks)
 {
+    private const int MostByHand = 60;
+
     /// <summary>A batch for the stove page; null when its plan cannot be worked out any more.</summary>
     /// <param name="view">The batch.</param>
     /// <param name="context">The request: who, what is being corrected or taken back.</param>
@@ -33,7 +35,7 @@ internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock, 
                 new ChoiceOption(LogFact.HeatMoved.NoHeat, "No heat"),
             ],
             Outlook = course.Phase is BatchPhase.Closed ? null
-                : outlooks.Take(view.Id, view.Log.All.Count, units, () => judgeStock(course.Expected, plan.Questions.ToKeep(), units)),
+                : outlooks.Take(view.Id, Telling(view.Log), units, () => judgeStock(course.Expected, plan.Questions.ToKeep(), units, CancellationToken.None)),
             Correcting = Named(view, context.Request.Query["correct"]),
             TakingBack = Named(view, context.Request.Query["take-back"]),
         };
@@ -52,6 +54,16 @@ internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock, 
     {
         PlanningBook now = await kitchens.LoadAsync(cancellationToken);
         return [.. (view.Stored.Snapshot?.Kitchen.Hobs ?? []).Concat(now.Kitchen.Hobs).DistinctBy(hob => hob.Id, StringComparer.Ordinal)];
+    }
+
+    /// <summary>
+    /// Entries that make a new prediction. What one more of a probe's readings changes is within the bound they are followed to (R.14), so from the point
+    /// on where nobody enters them by hand any more, the prediction follows them every two minutes.
+    /// </summary>
+    internal static int Telling(BatchLog log)
+    {
+        int readings = log.All.Count(entry => entry is { Fact: LogFact.TemperatureRead, Corrects: null });
+        return log.All.Count - (readings > MostByHand ? readings : 0);
     }
 
     private static LogEntry? Named(BatchView view, string? text) =>

@@ -18,7 +18,8 @@ internal static class CoolingDesk
     /// <param name="units">Measures where the form does not say.</param>
     /// <param name="kitchen">Pots, room and tap.</param>
     /// <param name="home">The limit where the form names none.</param>
-    public static CoolingView Answer(TypedForm typed, UnitSystem units, KitchenSetup kitchen, CoolingLimit home)
+    /// <param name="cancellationToken">Ends it between two courses.</param>
+    public static CoolingView Answer(TypedForm typed, UnitSystem units, KitchenSetup kitchen, CoolingLimit home, CancellationToken cancellationToken)
     {
         FieldReader reader = new(typed, ReaderUnits.Read(typed[PlanFields.Units].Trim()) ?? units);
         CoolingLimit limit = StandardLimits.Find(typed[CoolingFields.Limit].Trim()) ?? home;
@@ -30,13 +31,13 @@ internal static class CoolingDesk
             return view;
         }
 
-        CoolingResult result = CoolingForecaster.Forecast(ask.Stock, ask.Method);
+        CoolingResult result = CoolingForecaster.Forecast(ask.Stock, ask.Method, cancellationToken);
         if (result.Forecast is not { } forecast)
         {
             return view with { Problems = [.. result.Problems.Select(problem => AtTheField(problem, ask))] };
         }
 
-        CoolingAdvice advice = CoolingAdvisor.Advise(ask.Stock, ask.Kit, ask.Limit);
+        CoolingAdvice advice = CoolingAdvisor.Advise(ask.Stock, ask.Kit, ask.Limit, cancellationToken);
         (GrowthEstimate, GrowthEstimate)[] growth =
         [
             .. new[] { GrowthModel.ClostridiumPerfringens, GrowthModel.BacillusCereus }

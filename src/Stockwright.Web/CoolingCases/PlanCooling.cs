@@ -15,7 +15,10 @@ namespace Stockwright.Web.CoolingCases;
 public sealed record PlanCooling(Volume Volume, Temperature Start, CoolingVessel? Vessel, JudgedMethod? Fridge, JudgedMethod? IceBath)
 {
     /// <summary>Works it out for one round of a plan.</summary>
-    public static PlanCooling Of(BatchPlan plan, CoolingLimit limit)
+    /// <param name="plan">The plan.</param>
+    /// <param name="limit">The rule.</param>
+    /// <param name="cancellationToken">Ends it between two courses.</param>
+    public static PlanCooling Of(BatchPlan plan, CoolingLimit limit, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(limit);
@@ -35,7 +38,7 @@ public sealed record PlanCooling(Volume Volume, Temperature Start, CoolingVessel
             CoolingMethod.Of("fridge", "", away with { Lid = LidPosition.On }),
             new("ice", "", [new CoolingStep { Place = new CoolingPlace.IceBath(CoolingUsual.BathIce(stock, end, water), water, Stirred: true), Until = end }, away]),
         ];
-        JudgedMethod?[] judged = [.. CoolingForecaster.Compare(stock, methods).Select(result => result.Forecast is { } forecast ? JudgedMethod.Of(forecast, limit) : null)];
+        JudgedMethod?[] judged = [.. CoolingForecaster.Compare(stock, methods, cancellationToken).Select(result => result.Forecast is { } forecast ? JudgedMethod.Of(forecast, limit) : null)];
         return new PlanCooling(volume, start, stock.Vessel, judged[0], judged[1]);
     }
 }

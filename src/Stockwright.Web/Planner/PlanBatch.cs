@@ -10,4 +10,5 @@ public delegate PlanResult PlanBatch(PlanRequest request);
 /// <param name="plan">The plan.</param>
 /// <param name="questions">What is asked beside it.</param>
 /// <param name="units">Measures of the reader.</param>
-public delegate StockOutlook? JudgeStock(BatchPlan plan, PlanQuestions questions, UnitSystem units);
+/// <param name="cancellationToken">Ends it between two draws.</param>
+public delegate StockOutlook? JudgeStock(BatchPlan plan, PlanQuestions questions, UnitSystem units, CancellationToken cancellationToken);

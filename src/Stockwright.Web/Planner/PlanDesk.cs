@@ -9,11 +9,11 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
     /// <summary>Plans what a form asks for.</summary>
     /// <param name="typed">Everything that was sent.</param>
     /// <param name="units">Measures where the form does not say.</param>
-    /// <param name="cancellationToken">Ends the loading of the kitchen.</param>
+    /// <param name="cancellationToken">Ends the loading of the kitchen, and what is worked out of the stock.</param>
     public async ValueTask<PlanView> PlanAsync(TypedForm typed, UnitSystem units, CancellationToken cancellationToken)
     {
         PlanningBook book = await kitchens.LoadAsync(cancellationToken);
-        return Plan(typed, units, book);
+        return Plan(typed, units, book, cancellationToken: cancellationToken);
     }
 
     /// <summary>Plans from a given kitchen, for instance the one a saved plan was reckoned with.</summary>
@@ -21,7 +21,8 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
     /// <param name="units">Measures where the form does not say.</param>
     /// <param name="book">Recipes, larder and kitchen.</param>
     /// <param name="startAt">When the cook begins, whatever the form says; null for what it says.</param>
-    public PlanView Plan(TypedForm typed, UnitSystem units, PlanningBook book, DateTimeOffset? startAt = null)
+    /// <param name="cancellationToken">Ends what is worked out of the stock; none for a plan that is kept.</param>
+    public PlanView Plan(TypedForm typed, UnitSystem units, PlanningBook book, DateTimeOffset? startAt = null, CancellationToken cancellationToken = default)
     {
         DateTimeOffset now = clock.GetUtcNow();
         PlanQueryResult result = PlanQuery.Parse(typed, book, units, now);
@@ -40,7 +41,7 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
         PlanResult answer = planBatch(result.Request);
         return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now)
         {
-            Judged = answer.Plan is { } plan ? new Lazy<StockOutlook?>(() => judgeStock(plan, result.Questions, result.Units)) : null,
+            Judged = answer.Plan is { } plan ? new Lazy<StockOutlook?>(() => judgeStock(plan, result.Questions, result.Units, cancellationToken)) : null,
         };
     }
 

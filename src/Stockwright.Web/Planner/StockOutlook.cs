@@ -30,7 +30,8 @@ public sealed record StockOutlook(BatchPrediction Central, PredictionSample Sure
     /// <param name="plan">The plan.</param>
     /// <param name="questions">What is asked beside it.</param>
     /// <param name="units">Measures of the reader, for the names of fields and for sentences.</param>
-    public static StockOutlook? Of(BatchPlan plan, PlanQuestions questions, UnitSystem units)
+    /// <param name="cancellationToken">Ends it between two draws.</param>
+    public static StockOutlook? Of(BatchPlan plan, PlanQuestions questions, UnitSystem units, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(questions);
@@ -46,7 +47,7 @@ public sealed record StockOutlook(BatchPrediction Central, PredictionSample Sure
             : null;
         SetAdvice? set = questions.Wanted is { } wanted ? MakeItSet.Cheapest(plan, wanted, questions.Cuts, questions.Powder, settings) : null;
         remarks.AddRange((set?.Problems ?? []).Where(problem => FieldOf(problem) is not null).Select(problem => problem with { Field = FieldOf(problem)! }));
-        return new StockOutlook(PredictionMaker.Predict(plan, settings), PredictionSampler.Sample(plan, settings))
+        return new StockOutlook(PredictionMaker.Predict(plan, settings), PredictionSampler.Sample(plan, settings, cancellationToken: cancellationToken))
         {
             WithMore = withMore,
             Set = set,

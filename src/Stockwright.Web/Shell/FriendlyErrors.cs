@@ -46,6 +46,7 @@ internal static class FriendlyErrors
         || (context.Request.Headers.Accept.ToString() is { Length: > 0 } accept
             && accept.Contains("json", StringComparison.OrdinalIgnoreCase) && !accept.Contains("text/html", StringComparison.OrdinalIgnoreCase));
 
-    private static bool IsApi(HttpContext context) => context.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase)
+    /// <summary>True for what programs and scripts ask.</summary>
+    internal static bool IsApi(HttpContext context) => context.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase)
         || (context.Request.Path.StartsWithSegments("/batches", StringComparison.OrdinalIgnoreCase) && context.Request.Path.Value!.EndsWith("/log", StringComparison.OrdinalIgnoreCase));
 }

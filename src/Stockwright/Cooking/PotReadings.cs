@@ -2,8 +2,6 @@ using Stockwright.Logbook;
 using Stockwright.Numerics;
 using Stockwright.Planning;
 using Stockwright.Simmering;
-using Stockwright.Measures;
-using UnitsNet;
 
 namespace Stockwright.Cooking;
 

@@ -7,7 +7,12 @@ namespace Stockwright.Cooling;
 public static class CoolingAdvisor
 {
     /// <summary>Tries every way the kit allows and ranks them by certainty, then by handwork, then by time.</summary>
-    public static CoolingAdvice Advise(CoolingCase stock, CoolingKit kit, CoolingLimit limit)
+    /// <param name="stock">The stock.</param>
+    /// <param name="kit">What the kitchen owns.</param>
+    /// <param name="limit">The rule.</param>
+    /// <param name="cancellationToken">Ends it between two courses.</param>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
+    public static CoolingAdvice Advise(CoolingCase stock, CoolingKit kit, CoolingLimit limit, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(stock);
         ArgumentNullException.ThrowIfNull(kit);
@@ -19,7 +24,7 @@ public static class CoolingAdvisor
             return new CoolingAdvice(null, [], problems);
         }
 
-        IReadOnlyList<CoolingResult> results = CoolingForecaster.Compare(stock, [.. candidates.Select(candidate => candidate.Method)]);
+        IReadOnlyList<CoolingResult> results = CoolingForecaster.Compare(stock, [.. candidates.Select(candidate => candidate.Method)], cancellationToken);
         List<RankedMethod> ranked = [];
         TimeSpan? baseline = null;
         for (int i = 0; i < candidates.Count; i++)

@@ -31,7 +31,7 @@ public static class SeriesThinning
     public static ThinnedSeries Lines(ReadOnlySpan<double> at, ReadOnlySpan<double> values, double tolerance, int most, params ReadOnlySpan<int> always)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 4);
-        ArgumentOutOfRangeException.ThrowIfNotEqual(values.Length, at.Length);
+        ArgumentOutOfRangeException.ThrowIfNotEqual(values.Length, at.Length, nameof(values));
         if (at.Length <= most)
         {
             return new ThinnedSeries([.. Enumerable.Range(0, at.Length)], 0);

@@ -23,12 +23,14 @@ public static class PredictionSampler
     /// <param name="settings">What else is known; null for the defaults.</param>
     /// <param name="draws">500 to 20 000.</param>
     /// <param name="seed">Any number.</param>
+    /// <param name="cancellationToken">Ends it between two draws.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number of draws lies outside its range.</exception>
+    /// <exception cref="OperationCanceledException">It was ended.</exception>
     /// <exception cref="ArgumentException">A setting lies outside its range.</exception>
-    public static PredictionSample Sample(BatchPlan plan, PredictionSettings? settings = null, int draws = UsualDraws, int seed = 1) =>
-        Sample(plan, settings ?? new PredictionSettings(), draws, seed, threads: -1);
+    public static PredictionSample Sample(BatchPlan plan, PredictionSettings? settings = null, int draws = UsualDraws, int seed = 1, CancellationToken cancellationToken = default) =>
+        Sample(plan, settings ?? new PredictionSettings(), draws, seed, threads: -1, cancellationToken);
 
-    internal static PredictionSample Sample(BatchPlan plan, PredictionSettings settings, int draws, int seed, int threads)
+    internal static PredictionSample Sample(BatchPlan plan, PredictionSettings settings, int draws, int seed, int threads, CancellationToken cancellationToken = default)
     {
         if (draws < DrawRange.Least || draws > DrawRange.Most)
         {
@@ -36,7 +38,7 @@ public static class PredictionSampler
         }
 
         SampleModel model = new(PredictionCase.Of(plan, settings));
-        SampleModel.Draw[] results = SampleBands.Run(draws, SampleModel.Dimensions, (ulong)seed, model.Run, threads);
+        SampleModel.Draw[] results = SampleBands.Run(draws, SampleModel.Dimensions, (ulong)seed, model.Run, threads, cancellationToken);
         SampleModel.Draw[] wet = [.. results.Where(draw => draw.YieldKilograms > 0)];
         SampleModel.Draw[] strong = wet.Length > 0 ? wet : results;
         int[] counts = new int[Enum.GetValues<BodyClass>().Length];

@@ -12,11 +12,12 @@ internal static class SampleBands
     /// <param name="seed">The same seed gives the same points.</param>
     /// <param name="model">Gets standard normal deviations, one a coordinate; called from several threads.</param>
     /// <param name="threads">Most threads; -1 for all.</param>
-    public static T[] Run<T>(int draws, int dimensions, ulong seed, Func<double[], T> model, int threads = -1)
+    /// <param name="cancellationToken">Ends it between two points.</param>
+    public static T[] Run<T>(int draws, int dimensions, ulong seed, Func<double[], T> model, int threads = -1, CancellationToken cancellationToken = default)
     {
         SobolSequence sequence = new(dimensions, seed);
         T[] results = new T[draws];
-        Parallel.For(0, draws, new ParallelOptions { MaxDegreeOfParallelism = threads }, index =>
+        Parallel.For(0, draws, new ParallelOptions { MaxDegreeOfParallelism = threads, CancellationToken = cancellationToken }, index =>
         {
             double[] point = new double[dimensions];
             sequence.Point(index, point);

@@ -62,7 +62,7 @@ public sealed class NewsApp : WebApplicationFactory<Program>
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("STOCKWRIGHT_DATA", data.FullName);
-        builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(new Clock(this)).AddSingleton<JudgeStock>((_, _, _) => null));
+        builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(new Clock(this)).AddSingleton<JudgeStock>((_, _, _, _) => null));
     }
 
     protected override void Dispose(bool disposing)

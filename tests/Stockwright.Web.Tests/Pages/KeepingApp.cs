@@ -60,7 +60,7 @@ public sealed partial class KeepingApp : WebApplicationFactory<Program>
         builder.UseSetting("STOCKWRIGHT_DEMO", Demo ? "true" : "false");
 
         // These tests are about keeping; the numbers of a plan have tests of their own.
-        builder.ConfigureTestServices(services => services.AddSingleton<PlanBatch>(FakePlan.Plan).AddSingleton<JudgeStock>((_, _, _) => null));
+        builder.ConfigureTestServices(services => services.AddSingleton<PlanBatch>(FakePlan.Plan).AddSingleton<JudgeStock>((_, _, _, _) => null));
     }
 
     protected override void Dispose(bool disposing)
