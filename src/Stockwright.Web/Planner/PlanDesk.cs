@@ -1,5 +1,6 @@
 using Stockwright.Planning;
 using Stockwright.Web.Forms;
+using Stockwright.Web.Shell;
 
 namespace Stockwright.Web.Planner;
 
@@ -41,7 +42,7 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
         PlanResult answer = planBatch(result.Request);
         return new PlanView(result, answer.Plan, [.. answer.Problems.Select(problem => AtTheField(problem, result.Units))], book, now)
         {
-            Judged = answer.Plan is { } plan ? new Lazy<StockOutlook?>(() => judgeStock(plan, result.Questions, result.Units, cancellationToken)) : null,
+            Judged = answer.Plan is { } plan ? new Lazy<StockOutlook?>(() => WorkStoppedException.Run(() => judgeStock(plan, result.Questions, result.Units, cancellationToken), cancellationToken)) : null,
         };
     }
 

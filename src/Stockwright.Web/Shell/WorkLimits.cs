@@ -71,7 +71,15 @@ internal static class WorkLimits
         app.UseRequestTimeouts();
         app.Use(async (context, next) =>
         {
-            await next(context);
+            try
+            {
+                await next(context);
+            }
+            catch (WorkStoppedException stopped) when (context.RequestAborted.IsCancellationRequested)
+            {
+                // Known to those who answer for it.
+                throw new OperationCanceledException(stopped.Message, stopped, context.RequestAborted);
+            }
 
             // The limiter ends without an answer when the time is up while a request waits for its turn.
             if (!context.Response.HasStarted && context.RequestAborted.IsCancellationRequested)

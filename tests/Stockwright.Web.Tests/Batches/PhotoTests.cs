@@ -197,7 +197,7 @@ public sealed class PhotoTests
         Assert.Equal(2, JpegScans.Count(comment));
         Assert.Equal(2, JpegScans.Count([.. two, .. two]));
         Assert.Equal(1, JpegScans.Count(CameraFiles.Quarters(300, 200)));
-        Assert.Equal(0, JpegScans.Count([0xff, 0xd8, 0xff, 0xda]));
+        Assert.Equal(1, JpegScans.Count([0xff, 0xd8, 0xff, 0xda]));
         Gen.Byte.Array[0, 200].Sample(bytes => JpegScans.Count(bytes) <= bytes.Length / 2, iter: 2000, seed: "0000000000001");
     }
 

@@ -26,6 +26,7 @@ public sealed class WorkLimitsTests : IAsyncLifetime
     private readonly WebApplicationFactory<Program> busy;
     private readonly HttpClient client;
     private int working;
+    private volatile bool isBusy;
 
     public WorkLimitsTests()
     {
@@ -36,8 +37,12 @@ public sealed class WorkLimitsTests : IAsyncLifetime
             // Works until it may finish, or until nobody waits for it any more.
             services.AddSingleton<JudgeStock>((_, _, _, cancellationToken) =>
             {
-                Interlocked.Increment(ref working);
-                finish.Task.Wait(cancellationToken);
+                if (isBusy)
+                {
+                    Interlocked.Increment(ref working);
+                    finish.Task.Wait(cancellationToken);
+                }
+
                 return null;
             });
         }));
@@ -83,6 +88,7 @@ public sealed class WorkLimitsTests : IAsyncLifetime
     public async Task When_too_many_plans_wait_the_next_is_asked_to_come_back_and_an_entry_is_taken()
     {
         string batch = await StartedAsync();
+        isBusy = true;
         List<Task<HttpResponseMessage>> plans = [.. Enumerable.Range(0, WorkLimits.AtOnce + WorkLimits.Waiting).Select(_ => AskAsync("/plan"))];
         await UntilAsync(() => working == WorkLimits.AtOnce);
 
@@ -114,6 +120,7 @@ public sealed class WorkLimitsTests : IAsyncLifetime
     [Fact]
     public async Task A_plan_that_takes_too_long_is_stopped_and_the_next_gets_its_turn()
     {
+        isBusy = true;
         using HttpClient hurried = busy.WithWebHostBuilder(builder => builder.ConfigureTestServices(services => services.PostConfigure<RequestTimeoutOptions>(timeouts =>
         {
             RequestTimeoutPolicy real = timeouts.Policies[WorkLimits.Dear];
