@@ -31,7 +31,7 @@ public enum BatchPhase
     /// <summary>Cooling after straining.</summary>
     Cooling,
 
-    /// <summary>Cold: defatting, portioning.</summary>
+    /// <summary>Cold by a reading, or by the cook's word that there is no thermometer: defatting, portioning.</summary>
     Finishing,
 
     /// <summary>The record is closed.</summary>
@@ -55,6 +55,9 @@ public enum StepStanding
 
     /// <summary>Still ahead.</summary>
     Ahead,
+
+    /// <summary>Work on cold stock, which cannot begin before the stock is cold (R.13).</summary>
+    Waiting,
 }
 
 /// <summary>A step as it was planned, as it is expected now, and what became of it.</summary>
@@ -139,7 +142,17 @@ public sealed record CoolingWatch(
     CoolingCurve? Slow,
     BandVerdict? Trend,
     string? Warning,
-    string? StoodTooLong);
+    string? StoodTooLong)
+{
+    /// <summary>The entry that says the stock is cold: a reading at or below the limit's last temperature, or the cook's word that there is no thermometer; null while it cools.</summary>
+    public LogEntry? Cold { get; init; }
+
+    /// <summary>The stage whose clock is running; null before the clock starts and after the last stage.</summary>
+    public StageVerdict? Running => Verdict?.Stages.FirstOrDefault(stage => stage.ReachedAt is null && stage.DueAt is not null);
+
+    /// <summary>When the running stage must be over; null when none is.</summary>
+    public DateTimeOffset? DueAt => Running?.DueAt is { } due ? Began + due : null;
+}
 
 /// <summary>A batch as it stands: what was planned, what happened, and what is to be expected from here.</summary>
 public sealed record BatchCourse
@@ -186,8 +199,17 @@ public sealed record BatchCourse
     /// <summary>Cooling; null before straining.</summary>
     public CoolingWatch? Cooling { get; init; }
 
-    /// <summary>The step to do now or next; null when all is done.</summary>
-    public CourseStep? Next => Steps.FirstOrDefault(step => step.Standing is StepStanding.Due or StepStanding.Overdue)
+    /// <summary>Since when the heat has been away against the plan; null while it is not.</summary>
+    public DateTimeOffset? HeatAwaySince { get; init; }
+
+    /// <summary>What the cook should know of the entries: readings that cannot be, a pot that boils dry, what was worked out in place of an entry.</summary>
+    public IReadOnlyList<PlanNotice> Notices { get; init; } = [];
+
+    /// <summary>What is open, the most urgent first.</summary>
+    public IReadOnlyList<CourseMatter> Matters => CourseMatters.Of(this);
+
+    /// <summary>The step to do now or next: that of the most urgent matter that has one, else the first ahead; null when there is none.</summary>
+    public CourseStep? Next => Matters.FirstOrDefault(matter => matter.Step is not null)?.Step
         ?? Steps.FirstOrDefault(step => step.Standing == StepStanding.Ahead);
 
     /// <summary>Steps whose time has passed without an entry.</summary>

@@ -32,7 +32,7 @@ public static class BatchReplanner
             Now = now,
             Phase = phase,
             Expected = expected.Plan,
-            Steps = new CourseSteps(view, times, course, expected.Plan.Timeline, TimeSpan.FromSeconds(expected.Runs.Central.StagesEndSeconds)).List(),
+            Steps = new CourseSteps(view, times, course, expected.Plan.Timeline, TimeSpan.FromSeconds(expected.Runs.Central.StagesEndSeconds), cooling?.Cold).List(),
             Pot = onTheHeat || phase is BatchPhase.HeatAway or BatchPhase.Straining ? expected.Now() : null,
             Risk = onTheHeat ? DryRiskFinder.Of(view, times, expected) : null,
             LossOverPlan = expected.LossOverPlan,
@@ -40,6 +40,8 @@ public static class BatchReplanner
             ExpectedPoints = Points(expected.Plan, times.HeatOn),
             HeatGaps = HeatGapReader.Of(view, times, course, expected.Runs.Central),
             Cooling = cooling,
+            HeatAwaySince = course.Absences.FirstOrDefault(absence => absence is { IsOpen: true, IsNightStop: false } && absence.From <= now)?.From,
+            Notices = expected.Notices,
         };
     }
 
@@ -57,8 +59,7 @@ public static class BatchReplanner
 
         if (times.HeatOff is not null)
         {
-            bool isCold = Milestones.Finished(view, StepKind.Cool) is not null || cooling?.Verdict?.FinishedAt is not null;
-            return isCold ? BatchPhase.Finishing : cooling is null ? BatchPhase.Straining : BatchPhase.Cooling;
+            return cooling is null ? BatchPhase.Straining : cooling.Cold is null ? BatchPhase.Cooling : BatchPhase.Finishing;
         }
 
         if (course.Absences.Any(absence => absence.From <= view.Now && (absence.IsOpen || view.Now < absence.Until)))

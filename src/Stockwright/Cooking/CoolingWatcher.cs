@@ -33,27 +33,32 @@ internal static class CoolingWatcher
         }
 
         CoolingLimit limit = view.Batch.Limit;
+        LogEntry? cold = ColdEvidence.Of(view, times);
         if (readings.Count == 0)
         {
-            return new CoolingWatch(began, null, null, null, null, null, null, null, null, Stood(view, null, began, null));
+            return new CoolingWatch(began, null, null, null, null, null, null, null, null, Stood(view, null, began, null, cold)) { Cold = cold };
         }
 
         CoolingCurve measured = new(readings.Select(reading => new CoolingPoint(reading.At - began, reading.Temperature)));
         TimeSpan? chilling = limit.ClockStart == ClockStart.ChillingStart ? TimeSpan.Zero : null;
         CoolingVerdict verdict = Late(CoolingJudge.Judge(measured, limit, chilling), limit, times, began);
+        bool isWarmAgain = cold is null && verdict.Outcome == CoolingOutcome.Meets;
         CorrectiveAction action = CorrectiveAction.For(verdict, view.Now - began, WasReheated(view, limit, readings));
         (CoolingCurve Fast, CoolingCurve Central, CoolingCurve Slow, BandVerdict Verdict)? trend = Trend(view, measured, limit, chilling);
         return new CoolingWatch(
             began,
             measured,
             verdict,
-            action,
+            isWarmAgain ? null : action,
             trend?.Fast,
             trend?.Central,
             trend?.Slow,
             trend?.Verdict,
-            Warning(view, verdict, trend?.Verdict, began),
-            Stood(view, verdict, readings[^1].At, readings[^1].Temperature));
+            isWarmAgain ? WarmAgain(view, readings[^1]) : Warning(view, verdict, trend?.Verdict, began),
+            Stood(view, verdict, readings[^1].At, readings[^1].Temperature, cold))
+        {
+            Cold = cold,
+        };
     }
 
     /// <summary>Readings in order of time, the last of those at one moment, none that is beyond belief.</summary>
@@ -62,7 +67,7 @@ internal static class CoolingWatcher
         List<(DateTimeOffset At, Temperature Temperature)> readings = [];
         foreach ((LogEntry entry, LogFact.TemperatureRead read) in view.Of<LogFact.TemperatureRead>())
         {
-            if (read.Place != ReadingPlace.Cooling || entry.HappenedAt < from || read.Temperature.DegreesCelsius is not (>= -40 and <= 140))
+            if (!ColdEvidence.IsOfTheCooling(entry, read, from))
             {
                 continue;
             }
@@ -175,16 +180,19 @@ internal static class CoolingWatcher
         return $"At this pace it {does} {to}{by}. Cool it faster now: split it into shallow pans, or stand it in ice water and stir.";
     }
 
-    private static string? Stood(LogView view, CoolingVerdict? verdict, DateTimeOffset last, Temperature? lastRead)
+    private static string WarmAgain(LogView view, (DateTimeOffset At, Temperature Temperature) last) =>
+        $"The last reading, {KitchenFormat.Both(last.Temperature)} at {Clock(view, last.At)}, is not cold any more. Cool it again at once, and ask your local authority about stock that has warmed.";
+
+    private static string? Stood(LogView view, CoolingVerdict? verdict, DateTimeOffset last, Temperature? lastRead, LogEntry? cold)
     {
-        if (verdict?.Outcome is CoolingOutcome.Meets or CoolingOutcome.Fails || view.Last<LogFact.Closed>() is not null || view.Last<LogFact.Portioned>() is not null)
+        if (cold is not null || verdict?.Outcome == CoolingOutcome.Fails || view.Last<LogFact.Closed>() is not null)
         {
             return null;
         }
 
-        bool cold = lastRead is { } temperature && temperature.DegreesCelsius < view.Batch.Limit.Stages[0].To.Value.DegreesCelsius;
+        bool isLow = lastRead is { } temperature && temperature.DegreesCelsius < view.Batch.Limit.Stages[0].To.Value.DegreesCelsius;
         TimeSpan waited = view.Now - last;
-        if (waited <= (cold ? ColdWait : WarmWait))
+        if (waited <= (isLow ? ColdWait : WarmWait))
         {
             return null;
         }

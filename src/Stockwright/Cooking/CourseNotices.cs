@@ -30,7 +30,7 @@ internal static class CourseNotices
 
         if (expected.Runs.Central.RanDry || expected.Runs.Central.LiquidLeftKilograms < 0.01)
         {
-            yield return new PlanNotice(NoticeLevel.Warning, "ran-dry", "By this reckoning the pot boils dry. Look at it now.");
+            yield return new PlanNotice(NoticeLevel.Warning, "ran-dry", "Going by the clock and the readings, this pot boils dry. Look at it now.");
         }
     }
 

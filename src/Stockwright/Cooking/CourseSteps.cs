@@ -5,9 +5,9 @@ namespace Stockwright.Cooking;
 
 /// <summary>
 /// What became of every step (R.3): done when entered, or when a later entry cannot be without it; missed when the next visit came or is due, or when the
-/// heat is off.
+/// heat is off or due off.
 /// </summary>
-internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript course, Timeline expected, TimeSpan stagesEnd)
+internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript course, Timeline expected, TimeSpan stagesEnd, LogEntry? cold)
 {
     private static readonly TimeSpan Grace = TimeSpan.FromMinutes(10);
 
@@ -37,6 +37,7 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
         LogEntry? entry = Entry(step);
         StepStanding standing = entry is not null ? StepStanding.Done
             : isCutOff || isClosed ? StepStanding.Missed
+            : step.Kind >= StepKind.Chill && cold is null && times.HeatOff is not null ? StepStanding.Waiting
             : step.At > view.Now ? StepStanding.Ahead
             : IsMissed(step) ? StepStanding.Missed
             : view.Now <= step.At + Grace ? StepStanding.Due
@@ -56,7 +57,8 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
         StepKind.HeatUp => view.Done(step.Key) ?? SimmerEntry(),
         StepKind.Simmer => view.Done(step.Key) ?? SimmerEntry(),
         StepKind.Stand => view.Done(step.Key) ?? Milestones.Finished(view, StepKind.Strain),
-        StepKind.Strain or StepKind.Cool or StepKind.Chill or StepKind.Defat or StepKind.Remelt or StepKind.Portion => view.Done(step.Key) ?? Milestones.Finished(view, step.Kind),
+        StepKind.Cool => view.Done(step.Key) ?? Milestones.Finished(view, StepKind.Cool) ?? cold,
+        StepKind.Strain or StepKind.Chill or StepKind.Defat or StepKind.Remelt or StepKind.Portion => view.Done(step.Key) ?? Milestones.Finished(view, step.Kind),
         _ => course.Visits.TryGetValue(step.Key, out PotVisit visit) ? visit.Entry : view.Done(step.Key),
     };
 
@@ -96,7 +98,7 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
             return false;
         }
 
-        if (times.HeatOff is not null || (step.Kind is StepKind.Skim or StepKind.Check && view.Now >= times.HeatOn + stagesEnd))
+        if (times.HeatOff is not null || view.Now >= times.HeatOn + stagesEnd)
         {
             return true;
         }

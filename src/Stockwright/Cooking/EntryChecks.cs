@@ -141,6 +141,9 @@ public static class EntryChecks
             case LogFact.Portioned portioned:
                 NeedVolume(portioned.Volume, "portioned", "Portioned stock");
                 break;
+            case LogFact.ColdUnmeasured cold:
+                NeedText(cold.Sign, "text");
+                break;
             case LogFact.CorrectionMade made:
                 Need(Enum.IsDefined(made.Step), "action", "Say what was done.");
                 NeedText(made.Text, "text");

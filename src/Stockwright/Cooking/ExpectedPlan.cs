@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stockwright.Evidence;
+using Stockwright.Logbook;
 using Stockwright.Numerics;
 using Stockwright.Planning;
 using Stockwright.Simmering;
@@ -20,12 +21,14 @@ internal sealed class ExpectedPlan
     private readonly LossEstimator estimator;
     private readonly double[,] covariance;
     private readonly double[][] sensitivity;
+    private readonly LogEntry? cold;
 
     private ExpectedPlan(LogView view, HeatTimes times, CourseScript course)
     {
         this.view = view;
         this.times = times;
         this.course = course;
+        cold = ColdEvidence.Of(view, times);
         PlanWorkings workings = view.Plan.Workings;
         prior = PotPrior.Of(view.Plan);
         estimator = new LossEstimator(workings, prior, course.Script);
@@ -43,8 +46,12 @@ internal sealed class ExpectedPlan
         {
             LineUp = false,
         };
+        Notices = [.. course.Notices, .. CourseNotices.Of(view, times, this)];
         Plan = Write();
     }
+
+    /// <summary>What the entries give to say.</summary>
+    public IReadOnlyList<PlanNotice> Notices { get; }
 
     public PotPosterior Posterior { get; }
 
@@ -145,8 +152,8 @@ internal sealed class ExpectedPlan
             step[1],
             step[2] * Script.StartWaterKilograms)
         {
-            StrainedKilograms = Kilograms(view.Last<Logbook.LogFact.Strained>() is { Fact: Logbook.LogFact.Strained strained } ? strained.Volume : null),
-            PortionedKilograms = Kilograms(view.Last<Logbook.LogFact.Portioned>() is { Fact: Logbook.LogFact.Portioned portioned } ? portioned.Volume : null),
+            StrainedKilograms = Kilograms(view.Last<LogFact.Strained>() is { Fact: LogFact.Strained strained } ? strained.Volume : null),
+            PortionedKilograms = Kilograms(view.Last<LogFact.Portioned>() is { Fact: LogFact.Portioned portioned } ? portioned.Volume : null),
         };
 
         static double? Kilograms(Volume? volume) => volume is { } known ? known.CubicMeters * SimmerForecaster.ColdDensity : null;
@@ -166,7 +173,7 @@ internal sealed class ExpectedPlan
         SimmerForecast simmer = forecaster.Write(Runs);
         TimelineWriter lines = new(new TimelineParts(plan.Request, workings.Fitted.Load, plan.Roast, plan.Blanch, Runs.Central, workings.Fitted.WaterKilograms, yield.Central.Liters)
         {
-            Ended = (kind, end) => Milestones.Ended(view, kind, end),
+            Ended = (kind, end) => Milestones.Ended(view, kind, end, cold),
         });
         return plan with
         {
@@ -176,7 +183,7 @@ internal sealed class ExpectedPlan
             Ledger = Balanced(ledger.Write(yield)),
             Timeline = lines.Write(times.HeatOn),
             Amounts = Amounts(plan),
-            Notices = [.. plan.Notices, .. course.Notices, .. CourseNotices.Of(view, times, this)],
+            Notices = [.. plan.Notices, .. Notices],
             Assumptions = [.. plan.Assumptions.Select(Learnt)],
             Workings = workings with
             {

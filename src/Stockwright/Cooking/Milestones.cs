@@ -14,7 +14,7 @@ internal static class Milestones
 
     /// <summary>The first sign that straining is over, when straining itself was not entered.</summary>
     public static LogEntry? AfterStraining(LogView view) => view.Entries.FirstOrDefault(entry => entry.Fact
-        is LogFact.CoolingBegan or LogFact.CorrectionMade or LogFact.Portioned or LogFact.TemperatureRead { Place: ReadingPlace.Cooling }
+        is LogFact.CoolingBegan or LogFact.ColdUnmeasured or LogFact.CorrectionMade or LogFact.Portioned or LogFact.TemperatureRead { Place: ReadingPlace.Cooling }
         || view.StepOf(entry) is { Kind: >= StepKind.Cool });
 
     /// <summary>When a part was entered as finished, by its step or by what was measured; null when it was not.</summary>
@@ -45,8 +45,17 @@ internal static class Milestones
     }
 
     /// <summary>When a part really ended, given when it was to end: as entered, or not before now while it is under way.</summary>
-    public static DateTimeOffset Ended(LogView view, StepKind kind, DateTimeOffset end)
+    /// <param name="view">The log.</param>
+    /// <param name="kind">The part.</param>
+    /// <param name="end">When it was to end.</param>
+    /// <param name="cold">The entry that says the stock is cold, or null: a tap that the hands are free does not end the cooling.</param>
+    public static DateTimeOffset Ended(LogView view, StepKind kind, DateTimeOffset end, LogEntry? cold)
     {
+        if (kind == StepKind.Cool)
+        {
+            return (cold ?? Finished(view, StepKind.Chill))?.HappenedAt ?? (end > view.Now ? end : view.Now);
+        }
+
         if (kind == StepKind.Stand)
         {
             // It may be strained sooner than it would stand.

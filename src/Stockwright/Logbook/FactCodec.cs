@@ -91,6 +91,9 @@ public static class FactCodec
             case LogFact.CoolingBegan began:
                 WriteText(json, "method", began.Method);
                 break;
+            case LogFact.ColdUnmeasured cold:
+                WriteText(json, "sign", cold.Sign);
+                break;
             case LogFact.CorrectionMade made:
                 json.WriteString("action", made.Step.ToString());
                 WriteText(json, "text", made.Text);
@@ -142,6 +145,7 @@ public static class FactCodec
         "resumed" => new LogFact.Resumed(),
         "strained" => new LogFact.Strained(Volume.FromCubicMeters(row.Number("cubicMetres"))),
         "cooling-began" => new LogFact.CoolingBegan(row.OptionalText("method") ?? ""),
+        "no-thermometer" => new LogFact.ColdUnmeasured(row.OptionalText("sign") ?? ""),
         "correction-made" => new LogFact.CorrectionMade(row.Choice<CorrectiveStep>("action"), row.OptionalText("text") ?? ""),
         "fat" => new LogFact.FatWeighed(Mass.FromKilograms(row.Number("kilograms"))),
         "refractometer" => new LogFact.RefractometerRead(row.Number("brix")),

@@ -21,6 +21,7 @@ public static class FactWords
         ("resumed", typeof(LogFact.Resumed)),
         ("strained", typeof(LogFact.Strained)),
         ("cooling-began", typeof(LogFact.CoolingBegan)),
+        ("no-thermometer", typeof(LogFact.ColdUnmeasured)),
         ("correction-made", typeof(LogFact.CorrectionMade)),
         ("fat", typeof(LogFact.FatWeighed)),
         ("refractometer", typeof(LogFact.RefractometerRead)),

@@ -91,6 +91,10 @@ public abstract record LogFact
     /// <param name="Method">How, in the cook's words; may be empty.</param>
     public sealed record CoolingBegan(string Method = "") : LogFact;
 
+    /// <summary>The cook says that the stock is cold and that there is no thermometer to measure it with.</summary>
+    /// <param name="Sign">How the cook can tell, in the cook's words; may be empty.</param>
+    public sealed record ColdUnmeasured(string Sign = "") : LogFact;
+
     /// <summary>What was done about a missed stage of cooling.</summary>
     /// <param name="Step">What was done.</param>
     /// <param name="Text">In the cook's words; may be empty.</param>

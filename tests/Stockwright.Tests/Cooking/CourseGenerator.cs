@@ -43,6 +43,7 @@ internal static class CourseGenerator
             new LogFact.CoolingBegan("in ice"),
             new LogFact.CoolingBegan(),
             new LogFact.CorrectionMade(CorrectiveStep.ReheatAndCoolAgain),
+            new LogFact.ColdUnmeasured(),
             new LogFact.RefractometerRead(5),
             new LogFact.SetFelt(BodyClass.SoftJelly),
             new LogFact.Noted("as it was"),

@@ -147,7 +147,8 @@ public class CourseStepTests
         Assert.Equal(BatchPhase.Simmering, log.Enter(16, new LogFact.Simmers()).Now(17).Phase);
         Assert.Equal(BatchPhase.Straining, log.Done(end, "stand-1").Now(end + 1).Phase);
         Assert.Equal(BatchPhase.Cooling, log.Done(end + 30, "strain-1").Now(end + 31).Phase);
-        Assert.Equal(BatchPhase.Finishing, log.Done(end + 100, "cool-1").Now(end + 101).Phase);
+        Assert.Equal(BatchPhase.Cooling, log.Done(end + 100, "cool-1").Now(end + 101).Phase);
+        Assert.Equal(BatchPhase.Finishing, log.Reads(end + 300, 5, ReadingPlace.Cooling).Now(end + 301).Phase);
         Assert.Equal(BatchPhase.Closed, log.Enter(end + 900, new LogFact.Closed()).Now(end + 901).Phase);
         Assert.Equal(BatchPhase.Finishing, log.Now(end + 899).Phase);
     }

@@ -199,7 +199,9 @@ public class ReplanTests
         Assert.InRange(PredictionSampler.Sample(strained.Expected).Yield.Low.Liters, 3.7 * 0.965, 3.7 * 0.975);
         Assert.Equal(portioned.Expected.Ledger.TotalIn.Liters, portioned.Expected.Ledger.TotalOut.Liters, 1e-9);
         Assert.Equal(BatchPhase.Cooling, strained.Phase);
-        Assert.Equal(BatchPhase.Finishing, portioned.Phase);
+
+        // Nobody has measured it, so nobody knows that it is cold: portioned hot it cools on in its tubs.
+        Assert.Equal(BatchPhase.Cooling, portioned.Phase);
     }
 
     [Fact]

@@ -47,6 +47,7 @@ internal static class Facts
         Gen.Const<LogFact>(new LogFact.Resumed()),
         Positive.Select(LogFact (volume) => new LogFact.Strained(Volume.FromCubicMeters(volume))),
         Text.Select(LogFact (method) => new LogFact.CoolingBegan(method)),
+        Text.Select(LogFact (sign) => new LogFact.ColdUnmeasured(sign)),
         Gen.Select(Gen.Enum<CorrectiveStep>(), Text).Select(LogFact (step, text) => new LogFact.CorrectionMade(step, text)),
         Positive.Select(LogFact (kilograms) => new LogFact.FatWeighed(Mass.FromKilograms(kilograms))),
         Gen.Double[0, 85].Select(LogFact (brix) => new LogFact.RefractometerRead(brix)),
