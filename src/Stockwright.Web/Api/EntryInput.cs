@@ -13,14 +13,18 @@ public sealed record EntryInput
     public required Guid Entry { get; init; }
 
     [Description("step-done, level, water, temperature, skimmed, heat-moved, lid, heat-lost, off-the-boil, simmers, boiled-over, ran-low, paused, resumed, strained, "
-        + "cooling-began, correction-made, fat, refractometer, set-felt, portioned, note, closed or withdrawn.")]
+        + "cooling-began, no-thermometer, correction-made, fat, refractometer, set-felt, portioned, note, closed or withdrawn.")]
     public required string Kind { get; init; }
 
     [Description("Measures of the numbers: metric (default) or us.")]
     public string? Units { get; init; }
 
-    [Description("When it happened, by the kitchen's clock: left out for now, 14:20, or 2026-12-31 14:20; with an offset, 2026-12-31 14:20+01:00, by that.")]
+    [Description("When it happened, by the kitchen's clock: left out for now, 14:20 for today, or 2026-12-31 14:20; with an offset, 2026-12-31 14:20+01:00, by that. A time that is still ahead today is refused.")]
     public string? At { get; init; }
+
+    [Description("Day of a time without a date: today (default) or yesterday.")]
+    [JsonPropertyName("at-day")]
+    public string? AtDay { get; init; }
 
     [Description("Who says so: name or initials.")]
     public string? Who { get; init; }
@@ -97,7 +101,7 @@ public sealed record EntryInput
     [Description("portioned: stock; L or qt.")]
     public double? Portioned { get; init; }
 
-    [Description("note, correction-made: in the cook's words.")]
+    [Description("note, correction-made: in the cook's words; no-thermometer: how the cook can tell that it is cold.")]
     public string? Text { get; init; }
 
     [Description("closed: what to change next time.")]

@@ -12,6 +12,9 @@ internal static class EntryFields
     /// <summary>When it happened, by the kitchen's clock: blank for now, <c>14:20</c>, or <c>2026-12-31 14:20</c>.</summary>
     public const string At = "at";
 
+    /// <summary>Day of a time typed without a date: <c>today</c>, as when left out, or <c>yesterday</c>.</summary>
+    public const string AtDay = "at-day";
+
     public const string Who = "who";
 
     /// <summary>Entry this one corrects or withdraws.</summary>

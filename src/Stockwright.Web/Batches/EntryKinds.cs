@@ -8,7 +8,8 @@ namespace Stockwright.Web.Batches;
 /// <param name="Title">On the button.</param>
 /// <param name="Said">What an entry of it says, while it waits to be delivered.</param>
 /// <param name="IsOneTap">True when the tap alone makes the entry.</param>
-public sealed record EntryKind(string Kind, string Title, string Said, bool IsOneTap = false);
+/// <param name="Submit">On the button that sends its form; null for the usual word.</param>
+public sealed record EntryKind(string Kind, string Title, string Said, bool IsOneTap = false, string? Submit = null);
 
 /// <summary>The entries a cook may make, those that fit the hour first.</summary>
 internal static class EntryKinds
@@ -30,6 +31,7 @@ internal static class EntryKinds
         new("ran-low", "Ran low", "Ran low"),
         new("strained", "Strained", "Strained"),
         new("cooling-began", "Cooling began", "Cooling began"),
+        new("no-thermometer", "No thermometer", "Said to be cold, no thermometer", Submit: "It is cold right through"),
         new("correction-made", "Corrective action", "Corrective action"),
         new("fat", "Fat", "Fat weighed"),
         new("refractometer", "Refractometer", "Refractometer read"),
@@ -52,11 +54,11 @@ internal static class EntryKinds
     /// <summary>Those that fit how far the batch has come, the likeliest first.</summary>
     public static IReadOnlyList<EntryKind> For(BatchPhase phase) => [.. Words(phase).Select(Find)];
 
-    /// <summary>The others.</summary>
+    /// <summary>The others. That there is no thermometer is asked only while it cools.</summary>
     public static IReadOnlyList<EntryKind> Beside(BatchPhase phase)
     {
         string[] first = Words(phase);
-        return [.. Rows.Where(row => row.Kind is not ("withdrawn" or "closed") && !first.Contains(row.Kind, StringComparer.Ordinal))];
+        return [.. Rows.Where(row => row.Kind is not ("withdrawn" or "closed" or "no-thermometer") && !first.Contains(row.Kind, StringComparer.Ordinal))];
     }
 
     private static string[] Words(BatchPhase phase) => phase switch
@@ -67,7 +69,7 @@ internal static class EntryKinds
         BatchPhase.Simmering => ["level", "water", "skimmed", "temperature", "lid", "heat-moved", "off-the-boil", "note", "photo"],
         BatchPhase.HeatAway => ["resumed", "simmers", "temperature", "heat-lost", "level", "note"],
         BatchPhase.Straining => ["strained", "cooling-began", "temperature", "fat", "note", "photo"],
-        BatchPhase.Cooling => ["temperature", "correction-made", "cooling-began", "strained", "note", "photo"],
+        BatchPhase.Cooling => ["temperature", "no-thermometer", "correction-made", "cooling-began", "strained", "note", "photo"],
         BatchPhase.Finishing => ["set-felt", "fat", "refractometer", "portioned", "temperature", "note", "photo"],
         _ => [],
     };

@@ -56,7 +56,8 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
         string who = reader.Text(EntryFields.Who, LongestWho);
         DeviceClock device = DeviceClock.Read(form, now);
         DateTimeOffset made = device.Made ?? now;
-        DateTimeOffset happened = reader.Moment(EntryFields.At, batch.Zone, made) ?? made;
+        bool yesterday = form.Has(EntryFields.AtDay) && reader.Word(EntryFields.AtDay, "The day", MomentReader.Days) is TypedDay.Yesterday;
+        DateTimeOffset happened = reader.Moment(EntryFields.At, batch.Zone, made, yesterday) ?? made;
         LogFact? fact = Fact(happened);
         return reader.Problems.Count > 0 || fact is null
             ? null
@@ -129,6 +130,8 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
                 return Litres(EntryFields.Strained, "Strained stock", "How much stock did you strain?") is { } strained ? new LogFact.Strained(strained) : null;
             case "cooling-began":
                 return new LogFact.CoolingBegan(reader.Text(EntryFields.Method, LongestLine));
+            case "no-thermometer":
+                return new LogFact.ColdUnmeasured(reader.Text(EntryFields.Text, LongestLine));
             case "correction-made":
                 return reader.Word(EntryFields.Action, "What was done", Actions) is { } action
                     ? new LogFact.CorrectionMade(action, reader.Text(EntryFields.Text, LongestLine)) : null;
@@ -216,6 +219,12 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
         if (reader.MomentFrom(EntryFields.Until, batch.Zone, happened) is not { } until)
         {
             return null;
+        }
+
+        if (reader.Problems.Any(problem => problem.Field is EntryFields.At or EntryFields.AtDay))
+        {
+            // From when is asked first; what comes after it cannot be said yet.
+            return until;
         }
 
         if (until <= happened)

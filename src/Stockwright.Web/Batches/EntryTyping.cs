@@ -66,6 +66,9 @@ internal static class EntryTyping
             case LogFact.CoolingBegan began:
                 typing.Put(EntryFields.Method, began.Method);
                 break;
+            case LogFact.ColdUnmeasured cold:
+                typing.Put(EntryFields.Text, cold.Sign);
+                break;
             case LogFact.CorrectionMade made:
                 typing.Put(EntryFields.Action, EntryReader.Actions.First(action => action.Value == made.Step).Word).Put(EntryFields.Text, made.Text);
                 break;

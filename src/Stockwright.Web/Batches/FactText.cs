@@ -62,6 +62,7 @@ public sealed class FactText
         LogFact.Resumed => "Taken up again",
         LogFact.Strained strained => $"{KitchenFormat.Precise(strained.Volume, Units)} strained",
         LogFact.CoolingBegan began => With("Cooling began", began.Method),
+        LogFact.ColdUnmeasured cold => With("Said to be cold, no thermometer", cold.Sign),
         LogFact.CorrectionMade made => With($"Corrective action: {StoveWords.Of(made.Step)}", made.Text),
         LogFact.FatWeighed fat => $"{KitchenFormat.Precise(fat.Fat, Units)} of fat",
         LogFact.RefractometerRead read => string.Create(CultureInfo.InvariantCulture, $"Refractometer {read.Brix:0.##} °Brix"),

@@ -5,9 +5,19 @@ using Stockwright.Web.Planner;
 
 namespace Stockwright.Web.Batches;
 
+/// <summary>The day of a time typed without a date.</summary>
+internal enum TypedDay
+{
+    /// <summary>Today, by the kitchen's clock.</summary>
+    Today,
+
+    /// <summary>The day before.</summary>
+    Yesterday,
+}
+
 /// <summary>
-/// Reads moments by the kitchen's clock: <c>14:20</c> is the latest twenty past two that has been, or the first one after
-/// another moment. Rules of clock changes: the IANA time zone database, as installed.
+/// Reads moments by the kitchen's clock: <c>14:20</c> is twenty past two today, or the first one after another moment. A time that
+/// is still ahead today is asked about, for a day off is a day's error: yesterday is said, never guessed. Rules of clock changes: the IANA time zone database, as installed.
 /// </summary>
 internal static partial class MomentReader
 {
@@ -17,13 +27,22 @@ internal static partial class MomentReader
     /// <summary>Days looked through: a time of day that clocks jumped over is a day further off.</summary>
     private const int MostDays = 3;
 
-    /// <summary>Reads a moment; null when blank or reported.</summary>
+    /// <summary>The day of a time typed without a date.</summary>
+    public static readonly (string Word, TypedDay Value)[] Days = [("today", TypedDay.Today), ("yesterday", TypedDay.Yesterday)];
+
+    private const string Question = "Did you mean yesterday";
+
+    /// <summary>Reads a moment that has been; null when blank or reported.</summary>
     /// <param name="reader">The form.</param>
     /// <param name="field">Field.</param>
     /// <param name="zone">The kitchen's zone.</param>
-    /// <param name="now">The present; a time of day without a date is the last such time up to here.</param>
-    public static DateTimeOffset? Moment(this FieldReader reader, string field, TimeZoneInfo zone, DateTimeOffset now) =>
-        new Reading(reader, field, zone, now + Ahead, Backwards: true).Read();
+    /// <param name="now">The present; a time of day without a date is of this day, and asked about when it is still ahead.</param>
+    /// <param name="yesterday">True when the cook said that it was the day before.</param>
+    public static DateTimeOffset? Moment(this FieldReader reader, string field, TimeZoneInfo zone, DateTimeOffset now, bool yesterday = false) =>
+        new Reading(reader, field, zone, now + Ahead, Backwards: true, yesterday).Read();
+
+    /// <summary>True for the question whether yesterday was meant: one tap may answer it.</summary>
+    public static bool AsksForYesterday(Planning.InputProblem problem) => problem.Message.Contains(Question, StringComparison.Ordinal);
 
     /// <summary>Reads a moment that follows another; null when blank or reported.</summary>
     /// <param name="reader">The form.</param>
@@ -31,16 +50,16 @@ internal static partial class MomentReader
     /// <param name="zone">The kitchen's zone.</param>
     /// <param name="from">A time of day without a date is the first such time from the minute of this on.</param>
     public static DateTimeOffset? MomentFrom(this FieldReader reader, string field, TimeZoneInfo zone, DateTimeOffset from) =>
-        new Reading(reader, field, zone, new DateTimeOffset(from.UtcTicks - (from.UtcTicks % TimeSpan.TicksPerMinute), TimeSpan.Zero), Backwards: false).Read();
+        new Reading(reader, field, zone, new DateTimeOffset(from.UtcTicks - (from.UtcTicks % TimeSpan.TicksPerMinute), TimeSpan.Zero), Backwards: false, Yesterday: false).Read();
 
-    private sealed record Reading(FieldReader Reader, string Field, TimeZoneInfo Zone, DateTimeOffset Limit, bool Backwards)
+    private sealed record Reading(FieldReader Reader, string Field, TimeZoneInfo Zone, DateTimeOffset Limit, bool Backwards, bool Yesterday)
     {
         public DateTimeOffset? Read()
         {
             string text = Reader.Form[Field].Trim();
             if (text.Length == 0)
             {
-                return null;
+                return Yesterday ? Refuse("Write at what time yesterday it was.") : null;
             }
 
             Match match = Shape().Match(text);
@@ -62,23 +81,48 @@ internal static partial class MomentReader
 
             if (match.Groups["date"] is not { Success: true } day)
             {
-                return Nearest(time, clock);
+                return !Backwards ? Next(time, clock) : Yesterday ? On(Today(clock).AddDays(-1), time, clock) : OfToday(time, clock);
             }
 
-            return DateOnly.TryParseExact(day.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) && date.Year is >= 2000 and <= 2200
-                ? On(date, time, clock)
-                : Refuse($"{KitchenNumber.Quote(day.Value)} is not a day. Write year-month-day, like 2026-12-31.");
+            if (DateOnly.TryParseExact(day.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) && date.Year is >= 2000 and <= 2200)
+            {
+                return Yesterday && date != Today(clock).AddDays(-1)
+                    ? Refuse($"{KitchenNumber.Quote(day.Value)} was not yesterday. Leave the day out, or do not choose yesterday.")
+                    : On(date, time, clock);
+            }
+
+            return Refuse($"{KitchenNumber.Quote(day.Value)} is not a day. Write year-month-day, like 2026-12-31.");
         }
 
-        private DateTimeOffset? Nearest(TimeOnly time, TimeZoneInfo clock)
+        private DateOnly Today(TimeZoneInfo clock) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(Limit - Ahead, clock).DateTime);
+
+        /// <summary>The time on this day, or just past midnight by a clock that is a little ahead; what is still to come is asked about.</summary>
+        private DateTimeOffset? OfToday(TimeOnly time, TimeZoneInfo clock)
+        {
+            DateOnly today = Today(clock);
+            foreach (DateOnly date in (DateOnly[])[DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(Limit, clock).DateTime), today])
+            {
+                DateTime local = date.ToDateTime(time);
+                if (clock.IsInvalidTime(local) ? Moments(local.AddHours(1), clock)[0] <= Limit : Moments(local, clock).Any(Fits))
+                {
+                    return On(date, time, clock);
+                }
+            }
+
+            DateTimeOffset here = TimeZoneInfo.ConvertTime(Limit - Ahead, Zone);
+            string of = clock.Equals(Zone) ? "" : string.Create(CultureInfo.InvariantCulture, $" by the kitchen's clock, {Zone.Id}");
+            return Refuse(string.Create(CultureInfo.InvariantCulture, $"{Clock(time)} is still ahead: it is {here:HH:mm}{of}. {Question} {Clock(time)}, or another time?"));
+        }
+
+        private DateTimeOffset? Next(TimeOnly time, TimeZoneInfo clock)
         {
             DateTime here = TimeZoneInfo.ConvertTime(Limit, clock).DateTime;
             for (int days = 0; days < MostDays; days++)
             {
-                DateTime local = DateOnly.FromDateTime(here).AddDays(Backwards ? -days : days).ToDateTime(time);
+                DateTime local = DateOnly.FromDateTime(here).AddDays(days).ToDateTime(time);
                 if (clock.IsInvalidTime(local))
                 {
-                    if (Backwards ? local <= here : local >= here)
+                    if (local >= here)
                     {
                         return NeverCame(time);
                     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stockwright.Logbook;
+using Stockwright.Planning;
 using Stockwright.Storage;
 using Stockwright.Web.Batches;
 using Xunit;
@@ -48,8 +49,11 @@ public sealed class EntryTimesTests
         NewEntry entry = Read(sent, ("at", "14:20"), ("device-time", Iso(typed + fast)), ("sent", Iso(sent + fast)), ("device-zone", "Asia/Tokyo"));
         Assert.Equal(Utc("2026-06-01T12:20:00Z"), entry.HappenedAt);
 
-        // Typed at 14:25 and sent the next morning, 14:40 is yesterday's slip of the day before, not of this afternoon.
-        NewEntry before = Read(Utc("2026-06-02T06:00:00Z"), ("at", "14:40"), ("device-time", Iso(typed)), ("sent", "2026-06-02T06:00:00Z"));
+        // Typed at 14:25 and sent the next morning, 14:40 was ahead when it was typed; yesterday is the day before that.
+        EntryReader asked = TestBatch.Reader(TestBatch.In(Berlin), Utc("2026-06-02T06:00:00Z"), ("kind", "skimmed"), ("at", "14:40"), ("device-time", Iso(typed)), ("sent", "2026-06-02T06:00:00Z"));
+        Assert.Null(asked.Read());
+        Assert.Contains("yesterday 14:40", Assert.Single(asked.Fields.Problems).Message, StringComparison.Ordinal);
+        NewEntry before = Read(Utc("2026-06-02T06:00:00Z"), ("at", "14:40"), ("at-day", "yesterday"), ("device-time", Iso(typed)), ("sent", "2026-06-02T06:00:00Z"));
         Assert.Equal(Utc("2026-05-31T12:40:00Z"), before.HappenedAt);
     }
 
@@ -71,8 +75,8 @@ public sealed class EntryTimesTests
 
     [Theory]
     [InlineData("02:10", "04:40", "2026-06-01T06:00Z", "2026-06-01T00:10Z", "2026-06-01T02:40Z")]
-    [InlineData("23:50", "00:10", "2026-05-31T22:30Z", "2026-05-31T21:50Z", "2026-05-31T22:10Z")]
-    [InlineData("14:00", "08:00", "2026-06-02T08:00Z", "2026-06-01T12:00Z", "2026-06-02T06:00Z")]
+    [InlineData("yesterday 23:50", "00:10", "2026-05-31T22:30Z", "2026-05-31T21:50Z", "2026-05-31T22:10Z")]
+    [InlineData("yesterday 14:00", "08:00", "2026-06-02T08:00Z", "2026-06-01T12:00Z", "2026-06-02T06:00Z")]
     [InlineData("2026-05-30 22:00", "2026-06-01 06:00", "2026-06-01T06:00Z", "2026-05-30T20:00Z", "2026-06-01T04:00Z")]
 
     // Over the night clocks go forward, and back: the length is the true one.
@@ -81,7 +85,8 @@ public sealed class EntryTimesTests
     [InlineData("01:30", "2026-10-25 02:30+01:00", "2026-10-25T05:00Z", "2026-10-24T23:30Z", "2026-10-25T01:30Z")]
     public void Heat_came_back_at_the_next_such_time(string at, string until, string now, string wentAt, string backAt)
     {
-        NewEntry entry = Read(Utc(now), ("kind", "heat-lost"), ("at", at), ("until", until));
+        string[] words = at.Split("yesterday ");
+        NewEntry entry = Read(Utc(now), ("kind", "heat-lost"), ("at", words[^1]), ("at-day", words.Length > 1 ? "yesterday" : "today"), ("until", until));
         Assert.Equal(Utc(wentAt), entry.HappenedAt);
         Assert.Equal(Utc(backAt), Assert.IsType<LogFact.HeatLost>(entry.Fact).Until);
     }
@@ -99,6 +104,41 @@ public sealed class EntryTimesTests
         EntryReader reader = TestBatch.Reader(TestBatch.In(Berlin), Utc(now), ("kind", "heat-lost"), ("at", at), ("until", until));
         Assert.Null(reader.Read());
         Assert.Contains(message, Assert.Single(reader.Fields.Problems, problem => problem.Field is "until").Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>A day wrong in the record of a cooling is worse than one more tap.</summary>
+    [Theory]
+    [InlineData("15:40", "2026-06-01T10:05Z", "15:40 is still ahead: it is 12:05. Did you mean yesterday 15:40, or another time?", "2026-05-31T13:40Z")]
+    [InlineData("23:50", "2026-05-31T22:30Z", "23:50 is still ahead: it is 00:30. Did you mean yesterday 23:50, or another time?", "2026-05-31T21:50Z")]
+    [InlineData("12:08", "2026-06-01T10:05Z", "12:08 is still ahead", "2026-05-31T10:08Z")]
+    public void A_time_still_ahead_is_asked_about_and_yesterday_is_said(string at, string now, string question, string yesterday)
+    {
+        EntryReader asked = TestBatch.Reader(TestBatch.In(Berlin), Utc(now), ("kind", "heat-lost"), ("at", at), ("until", "00:10"));
+        Assert.Null(asked.Read());
+        InputProblem problem = Assert.Single(asked.Fields.Problems);
+        Assert.Equal("at", problem.Field);
+        Assert.Contains(question, problem.Message, StringComparison.Ordinal);
+        Assert.Equal(Utc(yesterday), Read(Utc(now), ("kind", "skimmed"), ("at", at), ("at-day", "yesterday")).HappenedAt);
+    }
+
+    [Theory]
+    [InlineData("12:06", "today", "2026-06-01T10:06Z")]
+    [InlineData("09:00", "today", "2026-06-01T07:00Z")]
+    [InlineData("09:00", "yesterday", "2026-05-31T07:00Z")]
+    [InlineData("2026-05-31 15:40", "today", "2026-05-31T13:40Z")]
+    [InlineData("2026-05-31 15:40", "yesterday", "2026-05-31T13:40Z")]
+    public void What_has_been_is_taken_as_it_is_written(string at, string day, string expected) =>
+        Assert.Equal(Utc(expected), Read(Utc("2026-06-01T10:05Z"), ("kind", "skimmed"), ("at", at), ("at-day", day)).HappenedAt);
+
+    [Theory]
+    [InlineData("", "yesterday", "at", "at what time yesterday")]
+    [InlineData("2026-05-30 15:40", "yesterday", "at", "was not yesterday")]
+    [InlineData("09:00", "tomorrow", "at-day", "tomorrow")]
+    public void A_day_that_fits_nothing_is_refused(string at, string day, string field, string message)
+    {
+        EntryReader reader = TestBatch.Reader(TestBatch.In(Berlin), Utc("2026-06-01T10:05Z"), ("kind", "skimmed"), ("at", at), ("at-day", day));
+        Assert.Null(reader.Read());
+        Assert.Contains(message, Assert.Single(reader.Fields.Problems, problem => string.Equals(problem.Field, field, StringComparison.Ordinal)).Message, StringComparison.Ordinal);
     }
 
     [Fact]

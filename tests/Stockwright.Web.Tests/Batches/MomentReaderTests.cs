@@ -17,7 +17,6 @@ public sealed class MomentReaderTests
     [Theory]
     [InlineData("Europe/Berlin", "2026-06-01T12:20Z", "14:20", "2026-06-01T12:20Z")]
     [InlineData("Europe/Berlin", "2026-06-01T12:20Z", "14:22", "2026-06-01T12:22Z")]
-    [InlineData("Europe/Berlin", "2026-06-01T12:20Z", "14:25", "2026-05-31T12:25Z")]
     [InlineData("Europe/Berlin", "2026-06-01T12:20Z", "9:05", "2026-06-01T07:05Z")]
     [InlineData("Europe/Berlin", "2026-06-01T12:20Z", "2026-05-30 23:10", "2026-05-30T21:10Z")]
     [InlineData("Europe/Berlin", "2026-06-01T12:20Z", "12:20Z", "2026-06-01T12:20Z")]
@@ -29,7 +28,7 @@ public sealed class MomentReaderTests
     // Put forward in the night: what was before and after it.
     [InlineData("Europe/Berlin", "2026-03-29T06:00Z", "01:59", "2026-03-29T00:59Z")]
     [InlineData("Europe/Berlin", "2026-03-29T06:00Z", "03:00", "2026-03-29T01:00Z")]
-    [InlineData("Europe/Berlin", "2026-03-29T00:30Z", "02:30", "2026-03-28T01:30Z")]
+    [InlineData("Europe/Berlin", "2026-06-01T21:59:30Z", "23:50", "2026-06-01T21:50Z")]
     [InlineData("America/New_York", "2026-03-08T12:00Z", "01:59", "2026-03-08T06:59Z")]
     [InlineData("America/New_York", "2026-03-08T12:00Z", "03:00", "2026-03-08T07:00Z")]
 
@@ -43,12 +42,25 @@ public sealed class MomentReaderTests
     [InlineData("America/New_York", "2026-11-01T05:40Z", "01:30", "2026-11-01T05:30Z")]
     [InlineData("America/New_York", "2026-11-01T06:10Z", "01:40", "2026-11-01T05:40Z")]
     [InlineData("America/New_York", "2026-11-01T12:00Z", "02:00", "2026-11-01T07:00Z")]
-    public void A_time_is_the_latest_such_time_that_has_been(string zone, string now, string typed, string expected)
+    public void A_time_is_todays(string zone, string now, string typed, string expected)
     {
         FieldReader reader = Reader(typed);
         DateTimeOffset? read = reader.Moment("at", Zone(zone), Utc(now));
         Assert.Empty(reader.Problems);
         Assert.Equal(Utc(expected), read);
+    }
+
+    [Theory]
+    [InlineData("Europe/Berlin", "2026-06-01T12:20Z", "14:25", "2026-05-31T12:25Z")]
+    [InlineData("Europe/Berlin", "2026-06-01T22:30Z", "23:50", "2026-06-01T21:50Z")]
+    [InlineData("Europe/Berlin", "2026-03-29T00:30Z", "02:30", "2026-03-28T01:30Z")]
+    [InlineData("Asia/Kathmandu", "2026-06-01T12:20Z", "18:30", "2026-05-31T12:45Z")]
+    public void A_time_still_ahead_is_asked_about_and_yesterday_said(string zone, string now, string typed, string yesterday)
+    {
+        FieldReader asked = Reader(typed);
+        Assert.Null(asked.Moment("at", Zone(zone), Utc(now)));
+        Assert.True(MomentReader.AsksForYesterday(Assert.Single(asked.Problems)));
+        Assert.Equal(Utc(yesterday), Reader(typed).Moment("at", Zone(zone), Utc(now), yesterday: true));
     }
 
     [Theory]

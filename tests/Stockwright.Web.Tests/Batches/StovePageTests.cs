@@ -156,7 +156,7 @@ public sealed class StovePageTests : IDisposable
         using HttpClient browser = app.Browser();
         string address = await StartAsync(browser);
         app.Clock.Advance(TimeSpan.FromHours(24));
-        await TakenAsync(browser, address, "strained-", ("strained", "3.7"), ("at", "14:00"));
+        await TakenAsync(browser, address, "strained-", ("strained", "3.7"), ("at", "14:00"), ("at-day", "yesterday"));
         await TakenAsync(browser, address, "portioned-", ("portioned", "3.4"));
         await TakenAsync(browser, address, "closed-", ("next-time", "Half an hour less"), ("attended", "1.5"), ("metered", "2.9"));
         Page closed = await GetAsync(browser, address);

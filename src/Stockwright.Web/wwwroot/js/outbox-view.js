@@ -72,7 +72,16 @@ function refusal(record) {
   for (const field of shown) fields.append(fieldOf(field, record));
   form.append(fields);
   const discard = make("button", { type: "button", class: "quiet" }, "Discard it");
-  form.append(make("div", { class: "actions" }, make("button", {}, "Send again"), discard));
+  const actions = make("div", { class: "actions" }, make("button", {}, "Send again"), discard);
+  if (record.reasons.some(reason => reason.field === "at" && reason.message.includes("mean yesterday")) && form.elements["at-day"]) {
+    const yes = make("button", { type: "button" }, `Yes, yesterday ${record.fields.find(field => field.name === "at")?.value.trim()}`);
+    yes.addEventListener("click", () => {
+      form.elements["at-day"].value = "yesterday";
+      form.requestSubmit();
+    });
+    actions.prepend(yes);
+  }
+  form.append(actions);
 
   form.addEventListener("submit", event => {
     event.preventDefault();

@@ -36,13 +36,15 @@ export async function describe(form, submitter) {
 
 /** "Level read 6 cm, 14:20". */
 export function summarize(title, fields, clock) {
-  const shown = fields.filter(field => field.typed && field.value.trim() !== "" && field.name !== "who" && field.name !== "at");
+  const shown = fields.filter(field => field.typed && field.value.trim() !== "" && field.name !== "who" && field.name !== "at" && field.name !== "at-day");
   const words = shown.map(field => {
     const text = field.options?.find(option => option.value === field.value)?.text ?? field.value.trim();
     const short = text.length > 60 ? `${text.slice(0, 57)}…` : text;
     return field.unit ? `${short} ${field.unit}` : short;
   });
-  const at = fields.find(field => field.name === "at")?.value.trim() || clock;
+  const typed = fields.find(field => field.name === "at")?.value.trim();
+  const day = typed && fields.find(field => field.name === "at-day")?.value === "yesterday" ? "yesterday " : "";
+  const at = day + (typed || clock);
   return `${[title, words.join(", ")].filter(Boolean).join(" ")}, ${at}`;
 }
 
