@@ -32,6 +32,7 @@ internal static class StoveWords
         StepStanding.Due => "due",
         StepStanding.Overdue => "overdue",
         StepStanding.Missed => "missed",
+        StepStanding.Waiting => "once it is cold",
         _ => "ahead",
     };
 

@@ -1,29 +1,26 @@
 using Stockwright.Cooking;
-using Stockwright.Cooling.Limits;
 using Stockwright.Storage;
 
 namespace Stockwright.Web.Batches;
+
+/// <summary>What one of the batches that are on needs of the cook now.</summary>
+/// <param name="Batch">The batch.</param>
+/// <param name="Matter">What.</param>
+public sealed record TodayMatter(BatchView Batch, CourseMatter Matter);
 
 /// <summary>A step of one of the batches that are on.</summary>
 /// <param name="Batch">The batch.</param>
 /// <param name="Step">The step.</param>
 public sealed record TodayStep(BatchView Batch, CourseStep Step);
 
-/// <summary>A batch that is cooling.</summary>
-/// <param name="Batch">The batch.</param>
-/// <param name="Watch">Its cooling.</param>
-/// <param name="DueAt">Next deadline of the limit; null when its clock has not started.</param>
-/// <param name="Stage">Number of the stage it ends.</param>
-public sealed record TodayCooling(BatchView Batch, CoolingWatch Watch, DateTimeOffset? DueAt, int? Stage);
-
 /// <summary>Everything that is on.</summary>
 /// <param name="Open">Open batches, those begun last first.</param>
-/// <param name="Due">What is overdue or due, the longest overdue first.</param>
+/// <param name="Urgent">What stands above every step, the most urgent first: pots that run dry, cooling, solids that stand out, heat away.</param>
+/// <param name="Due">What else is due, the most urgent first; of one kind, the longest overdue.</param>
 /// <param name="Next">What comes, the soonest first.</param>
-/// <param name="Cooling">What is cooling, the nearest deadline first.</param>
 /// <param name="Now">The present.</param>
 public sealed record TodayView(
-    IReadOnlyList<BatchView> Open, IReadOnlyList<TodayStep> Due, IReadOnlyList<TodayStep> Next, IReadOnlyList<TodayCooling> Cooling, DateTimeOffset Now);
+    IReadOnlyList<BatchView> Open, IReadOnlyList<TodayMatter> Urgent, IReadOnlyList<TodayMatter> Due, IReadOnlyList<TodayStep> Next, DateTimeOffset Now);
 
 /// <summary>Looks over all open batches.</summary>
 internal sealed class TodayDesk(BatchStore batches, BatchDesk desk, TimeProvider clock)
@@ -49,20 +46,13 @@ internal sealed class TodayDesk(BatchStore batches, BatchDesk desk, TimeProvider
 
     internal static TodayView Arrange(IReadOnlyList<BatchView> open, DateTimeOffset now)
     {
-        List<TodayStep> steps = [.. open.Where(view => view.Course is not null).SelectMany(view => view.Course!.Steps.Select(step => new TodayStep(view, step)))];
+        List<BatchView> known = [.. open.Where(view => view.Course is not null)];
+        List<TodayMatter> matters = [.. known.SelectMany(view => view.Course!.Matters.Select(matter => new TodayMatter(view, matter))).OrderBy(one => one.Matter.Kind).ThenBy(one => one.Matter.At)];
         return new TodayView(
             open,
-            [.. steps.Where(step => step.Step.Standing is StepStanding.Overdue or StepStanding.Due)
-                .OrderByDescending(step => step.Step.Standing == StepStanding.Overdue).ThenBy(step => step.Step.Step.At)],
-            [.. steps.Where(step => step.Step.Standing == StepStanding.Ahead).OrderBy(step => step.Step.Step.At).Take(MostNext)],
-            [.. open.Where(view => view.Course?.Cooling is not null).Select(Cools).OrderBy(cooling => cooling.DueAt ?? DateTimeOffset.MaxValue)],
+            [.. matters.Where(one => one.Matter.IsUrgent)],
+            [.. matters.Where(one => !one.Matter.IsUrgent)],
+            [.. known.SelectMany(view => view.Course!.Steps.Where(step => step.Standing == StepStanding.Ahead).Select(step => new TodayStep(view, step))).OrderBy(one => one.Step.Step.At).Take(MostNext)],
             now);
-    }
-
-    private static TodayCooling Cools(BatchView view)
-    {
-        CoolingWatch watch = view.Course!.Cooling!;
-        StageVerdict? running = watch.Verdict?.Stages.FirstOrDefault(stage => stage.ReachedAt is null && stage.DueAt is not null);
-        return new TodayCooling(view, watch, running?.DueAt is { } due ? watch.Began + due : null, running?.Number);
     }
 }

@@ -54,10 +54,27 @@ public sealed class TodayPageTests : IDisposable
 
         // FDA Food Code 3-501.14(A): from 57 °C to 21 °C within 2 hours, so by 16:30; it is 16:00.
         string today = (await GetAsync(browser, "/")).Text.Replace('\u00A0', ' ');
-        Assert.Matches("Cooling Friday stock .{0,200}16:30 stage 1, in 30 min", today);
+        Assert.Matches("First .{0,80}Friday stock .{0,40}21 °C .{0,20}by 16:30 in 30 min", today);
         string stove = (await GetAsync(browser, address)).Text.Replace('\u00A0', ' ');
         Assert.Contains("16:30 30 min left", stove, StringComparison.Ordinal);
         Assert.Contains("20:30 4 h 30 min left", stove, StringComparison.Ordinal);
         Assert.Contains("3-501.14(A)", stove, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Cooling_and_a_pot_run_dry_stand_above_what_is_overdue_in_other_batches()
+    {
+        using HttpClient browser = app.Browser();
+        string cooling = await StartAsync(browser, "Cooling one");
+        string dry = await StartAsync(browser, "Dry one");
+        await TakenAsync(browser, dry, "step-done-", ("step", "heatup-1"));
+        app.Clock.Advance(TimeSpan.FromHours(60));
+        await TakenAsync(browser, cooling, "strained-", ("strained", "3.6"), ("at", "19:00"));
+        await TakenAsync(browser, cooling, "temperature-", ("degrees", "78"), ("place", "cooling"), ("at", "19:40"));
+        await StartAsync(browser, "Late one");
+        app.Clock.Advance(TimeSpan.FromMinutes(40));
+        string today = (await GetAsync(browser, "/")).Text.Replace('\u00A0', ' ');
+        Assert.Matches("First .{0,10}The pot has probably boiled dry Dry one .{0,400}Cooling one .{0,900}Do now .{0,300}Weigh everything out Late one", today);
+        Assert.DoesNotMatch("First .*Weigh everything out Late one.*Do now", today);
     }
 }
