@@ -29,6 +29,7 @@ internal sealed class MatterText(BatchCourse course, KitchenClock clock)
     {
         MatterKind.RunsDry when matter.At > course.Now => ["Look now. If there is little left, turn the heat off; while liquid still covers the base, add hot water, a little at a time.", "Then read the level and enter it."],
         MatterKind.RunsDry => ["Turn the heat off now, and look. If it is dry, leave it to cool before you move it or put anything in.", "If it is not dry, read the level and enter it: what is said here follows it."],
+        MatterKind.Uncovered when HeatOffDue is { } due => [$"The heat is due off since {clock.Near(due, course.Now)}: turn it off now, and look.", "Then read the level and enter it."],
         MatterKind.Uncovered => ["Look now, and read the level before you add anything.", matter.Cover is { } cover ? $"Up to {KitchenFormat.Text(cover, clock.Units)} of hot water covers them again." : "Hot water, a cup at a time, covers them again."],
         MatterKind.HeatAway => HeatAway(),
         MatterKind.CoolingAlarm or MatterKind.Cooling => Cooling(matter),
@@ -42,6 +43,8 @@ internal sealed class MatterText(BatchCourse course, KitchenClock clock)
         MatterKind.Uncovered => [Steam],
         _ => [],
     };
+
+    private DateTimeOffset? HeatOffDue => course.Matters.FirstOrDefault(matter => matter.Kind == MatterKind.HeatOff)?.At;
 
     private bool Missed => course.Cooling?.Action?.Step is CorrectiveStep.Discard or CorrectiveStep.ReheatAndCoolAgain;
 
@@ -62,6 +65,11 @@ internal sealed class MatterText(BatchCourse course, KitchenClock clock)
         if (watch.StoodTooLong is { } stood)
         {
             yield return stood;
+        }
+
+        if (watch.Measured?.Points is [.., var last])
+        {
+            yield return $"Last read {KitchenFormat.Text(last.Temperature, clock.Units)}, at {clock.Near(watch.Began + last.At, course.Now)}.";
         }
 
         if (Missed)
