@@ -5,9 +5,13 @@ namespace Stockwright.Storage.Sqlite;
 /// <summary>The database file: made, migrated and backed up.</summary>
 internal sealed class SqliteDatabase(string folder, IDbContextFactory<StockwrightContext> contexts, TimeProvider time) : IStockwrightDatabase
 {
-    private const string LockFileName = "stockwright.lock";
-
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(30);
+
+    /// <summary>Up to here every page is read before the first answer: under a second even from a slow disk (docs/operating.md).</summary>
+    private const long LargestCheckedAtStart = 48 * 1024 * 1024;
+
+    private readonly DatabaseFile file = new(folder);
+    private bool isCheckedWhole;
 
     public string Place => folder;
 
@@ -15,9 +19,14 @@ internal sealed class SqliteDatabase(string folder, IDbContextFactory<Stockwrigh
     {
         try
         {
-            Directory.CreateDirectory(folder);
+            FileRights.MakeFolder(folder);
             await using FileStream alone = await WaitForLockAsync(cancellationToken);
-            await MigrateAsync(cancellationToken);
+            file.Tighten();
+            file.Inspect();
+            await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+            await context.Database.OpenConnectionAsync(cancellationToken);
+            await MigrateAsync(context, cancellationToken);
+            await DrawGenerationAsync(context, cancellationToken);
         }
         catch (Exception trouble) when (SqliteTrouble.Behind(trouble) is { } cause && SqliteTrouble.Explain(cause, $"\"{folder}\"") is { } message)
         {
@@ -35,56 +44,78 @@ internal sealed class SqliteDatabase(string folder, IDbContextFactory<Stockwrigh
         }
     }
 
-    public async Task BackupAsync(string file, CancellationToken cancellationToken = default)
+    public async Task<string?> FindDamageAsync(CancellationToken cancellationToken = default)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(file);
-        string target = Path.GetFullPath(file);
-        if (File.Exists(target))
+        if (isCheckedWhole)
         {
-            throw new StorageTroubleException($"The backup file \"{target}\" exists already. Name a new one.");
+            return null;
         }
 
-        try
-        {
-            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-
-            // Never a copy of the live file: its last writes may still stand in the write-ahead log.
-            await context.Database.ExecuteSqlAsync($"VACUUM INTO {target}", cancellationToken);
-        }
-        catch (Exception trouble) when (SqliteTrouble.Behind(trouble) is { } cause)
-        {
-            throw new StorageTroubleException(
-                SqliteTrouble.Explain(cause, $"\"{target}\"") ?? $"The backup \"{target}\" could not be written: {trouble.Message}", trouble);
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            throw new StorageTroubleException($"The backup \"{target}\" could not be written: {trouble.Message}", trouble);
-        }
+        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        await context.Database.OpenConnectionAsync(cancellationToken);
+        return await DatabaseContent.DamageAsync(context, withPhotos: true, cancellationToken);
     }
 
-    private async Task MigrateAsync(CancellationToken cancellationToken)
+    public Task<long> BackupAsync(string file, CancellationToken cancellationToken = default) =>
+        new DatabaseBackup(this.file, contexts).WriteAsync(file, cancellationToken);
+
+    private async Task MigrateAsync(StockwrightContext context, CancellationToken cancellationToken)
     {
-        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-
-        // EF sets write-ahead logging only on a file it creates; a restored backup comes without.
-        await context.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL;", cancellationToken);
-
+        DatabaseContent content = await DatabaseContent.ReadAsync(context, cancellationToken);
         HashSet<string> known = [.. context.Database.GetMigrations()];
-        HashSet<string> applied = [.. await context.Database.GetAppliedMigrationsAsync(cancellationToken)];
+        HashSet<string> applied = content.HasHistory ? [.. await context.Database.GetAppliedMigrationsAsync(cancellationToken)] : [];
+        if (content.IsForeign || (content.Program == 0 && applied.Count > 0 && !applied.Overlaps(known)))
+        {
+            throw new StorageTroubleException(
+                $"The database \"{file.Path}\" belongs to another program; it was left alone. Put a backup of ours in its place, or name another folder in STOCKWRIGHT_DATA.");
+        }
+
+        if (applied.Count == 0 && file.WasHereBefore)
+        {
+            throw file.Lost("is empty");
+        }
+
         if (applied.Except(known, StringComparer.Ordinal).Any())
         {
             throw new StorageTroubleException(
                 $"The database in \"{folder}\" was written by a newer version of Stockwright. Start that version, or name another folder in STOCKWRIGHT_DATA.");
         }
 
-        if (applied.SetEquals(known))
+        // A table that a later migration makes is not there to be checked yet.
+        isCheckedWhole = !applied.IsSupersetOf(known) || new FileInfo(file.Path).Length <= LargestCheckedAtStart;
+        if (applied.Count > 0 && await DatabaseContent.DamageAsync(context, isCheckedWhole, cancellationToken) is { } damage)
         {
-            return;
+            throw new StorageTroubleException(
+                $"The database in \"{folder}\" is damaged ({damage}). Put a backup in its place, or name another folder in STOCKWRIGHT_DATA.");
         }
 
-        await DropAbandonedLockAsync(context, cancellationToken);
-        await context.Database.MigrateAsync(cancellationToken);
+        // EF sets write-ahead logging only on a file it creates; a restored backup comes without.
+        await context.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL;", cancellationToken);
+        if (!applied.SetEquals(known))
+        {
+            await DropAbandonedLockAsync(context, cancellationToken);
+            await context.Database.MigrateAsync(cancellationToken);
+        }
+
+        if (content.Program != DatabaseFile.ApplicationId)
+        {
+            await DatabaseContent.RunAsync(context, $"PRAGMA application_id = {DatabaseFile.ApplicationId}", cancellationToken);
+        }
+    }
+
+    /// <summary>
+    /// Makes this copy of the database another than every backup taken of it before, so that a write-ahead log left by a crash is
+    /// never played into one of those. Runs after the migrations: they change the mark too.
+    /// </summary>
+    private async Task DrawGenerationAsync(StockwrightContext context, CancellationToken cancellationToken)
+    {
+        // Until the first checkpoint the file may have no header to tell apart.
+        await context.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(PASSIVE);", cancellationToken);
+        int generation = DatabaseFile.NewGeneration();
+        file.NoteComing(generation);
+        await DatabaseContent.RunAsync(context, $"PRAGMA user_version = {generation}", cancellationToken);
+        await context.Database.ExecuteSqlRawAsync("PRAGMA wal_checkpoint(PASSIVE);", cancellationToken);
+        file.NoteArrived(generation);
     }
 
     /// <summary>
@@ -104,13 +135,12 @@ internal sealed class SqliteDatabase(string folder, IDbContextFactory<Stockwrigh
 
     private async Task<FileStream> WaitForLockAsync(CancellationToken cancellationToken)
     {
-        string file = Path.Combine(folder, LockFileName);
         long started = time.GetTimestamp();
         while (true)
         {
             try
             {
-                return new FileStream(file, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+                return FileRights.Open(file.LockPath, FileMode.OpenOrCreate, FileShare.None);
             }
             catch (IOException trouble) when (IsHeldByAnother(trouble) && time.GetElapsedTime(started) < LongestWait)
             {

@@ -57,6 +57,11 @@ catch (SettingException wrong)
     return ProgramStart.Say(wrong.Message);
 }
 
+if (BackupCommand.FileIn(args) is { } backup)
+{
+    return await BackupCommand.RunAsync(options, backup);
+}
+
 builder.Services.AddSingleton(options);
 builder.Services.AddSingleton(TimeProvider.System);
 

@@ -11,6 +11,7 @@ internal static class StorageStart
     public static void AddStorage(this IServiceCollection services, StockwrightOptions options)
     {
         services.AddStockwrightSqlite(options.DataFolder);
+        services.AddHostedService<DamageCheckService>();
         services.AddSingleton<IKitchenSource, StoredKitchenSource>();
         services.AddSingleton<LarderShelf>();
         services.AddSingleton<RecipeShelf>();
