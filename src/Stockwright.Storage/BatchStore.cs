@@ -11,7 +11,11 @@ namespace Stockwright.Storage;
 /// <param name="Begins">When the cook begins by the plan.</param>
 /// <param name="Started">When it was started in the book.</param>
 /// <param name="IsClosed">True when its record is closed.</param>
-public sealed record BatchSummary(Guid Id, string Name, string RecipeName, string PotName, DateTimeOffset Begins, DateTimeOffset Started, bool IsClosed);
+public sealed record BatchSummary(Guid Id, string Name, string RecipeName, string PotName, DateTimeOffset Begins, DateTimeOffset Started, bool IsClosed)
+{
+    /// <summary>True when it was put aside as never cooked, which closes the record too.</summary>
+    public bool IsNeverCooked { get; init; }
+}
 
 /// <summary>A batch as stored.</summary>
 /// <param name="Summary">Name and dates.</param>
@@ -37,21 +41,49 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
 {
     private const int Key = StockwrightContext.TheKitchen;
     private const string ClosedWord = "closed";
+    private const string NeverCookedWord = "never-cooked";
 
-    /// <summary>Batches, those begun last first.</summary>
-    /// <param name="open">True for those whose record is open only.</param>
-    /// <param name="most">As many as this.</param>
-    /// <param name="cancellationToken">Gives up.</param>
-    public async Task<IReadOnlyList<BatchSummary>> ListAsync(bool open = false, int most = 200, CancellationToken cancellationToken = default)
+    /// <summary>Every batch whose record is open, those begun last first.</summary>
+    public async Task<IReadOnlyList<BatchSummary>> OpenAsync(CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        return await Summaries(context)
-            .Where(batch => !open || !batch.IsClosed)
-            .OrderByDescending(batch => batch.Begins).ThenBy(batch => batch.Id)
-            .Take(most)
-            .Select(batch => new BatchSummary(
-                batch.Id, batch.Name, batch.RecipeName, batch.PotName, UtcMoment.Of(batch.Begins), UtcMoment.Of(batch.Started), batch.IsClosed))
-            .ToListAsync(cancellationToken);
+        return await ReadAsync(Sorted(Summaries(context).Where(batch => !batch.IsClosed)), cancellationToken);
+    }
+
+    /// <summary>A page of the batches, those begun last first.</summary>
+    /// <param name="closed">True for those whose record is closed, false for the open ones.</param>
+    /// <param name="page">Number of the page, from 1.</param>
+    /// <param name="size">Rows on a page.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<ListPage<BatchSummary>> PageAsync(bool closed, int page, int size, CancellationToken cancellationToken = default)
+    {
+        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        IQueryable<SummaryRow> rows = Summaries(context).Where(batch => batch.IsClosed == closed);
+        ListPage<BatchSummary> empty = ListPage<BatchSummary>.Of(await rows.CountAsync(cancellationToken), page, size);
+        return empty with { Rows = await ReadAsync(Sorted(rows).Skip(empty.Skipped).Take(size), cancellationToken) };
+    }
+
+    /// <summary>Batches after one of the list, those begun last first: what was started meanwhile does not shift the rest.</summary>
+    /// <param name="after">The last batch read before; null to begin at the top.</param>
+    /// <param name="most">As many as this.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    /// <returns>The batches; null when there is none with that id.</returns>
+    public async Task<IReadOnlyList<BatchSummary>?> AfterAsync(Guid? after, int most, CancellationToken cancellationToken = default)
+    {
+        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        IQueryable<SummaryRow> rows = Summaries(context);
+        if (after is { } last)
+        {
+            DateTime? begun = await rows.Where(batch => batch.Id == last).Select(batch => (DateTime?)batch.Begins).SingleOrDefaultAsync(cancellationToken);
+            if (begun is not { } begins)
+            {
+                return null;
+            }
+
+            rows = rows.Where(batch => batch.Begins < begins || (batch.Begins == begins && batch.Id.CompareTo(last) > 0));
+        }
+
+        return await ReadAsync(Sorted(rows).Take(most), cancellationToken);
     }
 
     /// <summary>Finds a batch; null when there is none.</summary>
@@ -64,8 +96,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
             return null;
         }
 
-        bool closed = await Summaries(context).Where(batch => batch.Id == id).Select(batch => batch.IsClosed).SingleAsync(cancellationToken);
-        BatchSummary summary = new(row.Id, row.Name, row.RecipeName, row.PotName, UtcMoment.Of(row.BeginsUtc), UtcMoment.Of(row.StartedUtc), closed);
+        BatchSummary summary = (await ReadAsync(Summaries(context).Where(batch => batch.Id == id), cancellationToken))[0];
         try
         {
             return new StoredBatch(summary, row.Query, PlanSnapshot.Parse(row.Snapshot), null, row.PlanText, row.LimitId);
@@ -104,18 +135,27 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
         }
     }
 
-    /// <summary>The secret part of the address of the kitchen's calendar feed; made when first asked for.</summary>
-    /// <param name="renew">True to make a new one: the old address stops working.</param>
-    /// <param name="cancellationToken">Gives up.</param>
-    public async Task<string> CalendarTokenAsync(bool renew = false, CancellationToken cancellationToken = default)
+    /// <summary>The secret part of the address of the kitchen's calendar feed.</summary>
+    public async Task<string> CalendarTokenAsync(CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        string fresh = Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(20));
-        await context.Kitchens
-            .Where(row => row.Id == Key && (renew || row.CalendarToken == null))
-            .ExecuteUpdateAsync(row => row.SetProperty(kitchen => kitchen.CalendarToken, fresh), cancellationToken);
         return await context.Kitchens.Where(row => row.Id == Key).Select(row => row.CalendarToken!).SingleAsync(cancellationToken);
     }
+
+    /// <summary>Makes a new secret: the old address of the calendar feed stops working.</summary>
+    public async Task RenewCalendarTokenAsync(CancellationToken cancellationToken = default)
+    {
+        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        await context.GiveCalendarTokenAsync(renew: true, cancellationToken);
+    }
+
+    private static IQueryable<SummaryRow> Sorted(IQueryable<SummaryRow> rows) => rows.OrderByDescending(batch => batch.Begins).ThenBy(batch => batch.Id);
+
+    private static async Task<IReadOnlyList<BatchSummary>> ReadAsync(IQueryable<SummaryRow> rows, CancellationToken cancellationToken) =>
+        [.. (await rows.ToListAsync(cancellationToken)).Select(Summary)];
+
+    private static BatchSummary Summary(SummaryRow row) =>
+        new(row.Id, row.Name, row.RecipeName, row.PotName, UtcMoment.Of(row.Begins), UtcMoment.Of(row.Started), row.IsClosed) { IsNeverCooked = row.IsNeverCooked };
 
     private static IQueryable<SummaryRow> Summaries(StockwrightContext context) =>
         context.Batches.AsNoTracking().Where(row => row.KitchenId == Key).Select(row => new SummaryRow
@@ -126,7 +166,9 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
             PotName = row.PotName,
             Begins = row.BeginsUtc,
             Started = row.StartedUtc,
-            IsClosed = context.LogEntries.Any(entry => entry.BatchId == row.Id && entry.Kind == ClosedWord
+            IsClosed = context.LogEntries.Any(entry => entry.BatchId == row.Id && (entry.Kind == ClosedWord || entry.Kind == NeverCookedWord)
+                && !context.LogEntries.Any(later => later.BatchId == row.Id && later.Corrects == entry.Id)),
+            IsNeverCooked = context.LogEntries.Any(entry => entry.BatchId == row.Id && entry.Kind == NeverCookedWord
                 && !context.LogEntries.Any(later => later.BatchId == row.Id && later.Corrects == entry.Id)),
         });
 
@@ -145,5 +187,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
         public DateTime Started { get; init; }
 
         public bool IsClosed { get; init; }
+
+        public bool IsNeverCooked { get; init; }
     }
 }

@@ -23,10 +23,16 @@ public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts, T
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
         if (await context.Kitchens.AnyAsync(cancellationToken))
         {
+            if (await context.Kitchens.AnyAsync(row => row.CalendarToken == null, cancellationToken))
+            {
+                // As earlier versions left it.
+                await context.GiveCalendarTokenAsync(renew: false, cancellationToken);
+            }
+
             return false;
         }
 
-        KitchenEntity kitchen = new() { Id = Key, Name = "", TimeZoneId = "", Version = 1 };
+        KitchenEntity kitchen = new() { Id = Key, Name = "", TimeZoneId = "", CalendarToken = CalendarSecret.New(), Version = 1 };
         kitchen.Take(withDemo ? DemoKitchen.Details : new KitchenDetails(EmptyKitchenName, "UTC", new()));
         context.Add(kitchen);
         if (withDemo)

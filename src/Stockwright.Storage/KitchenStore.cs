@@ -6,7 +6,7 @@ using Stockwright.Storage.Mapping;
 namespace Stockwright.Storage;
 
 /// <summary>The kitchen: site, pots, hobs, ovens and trays, read whole and edited piece by piece.</summary>
-public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts)
+public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
 {
     private const int Key = StockwrightContext.TheKitchen;
 
@@ -34,24 +34,36 @@ public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts)
     }
 
     /// <summary>Adds a pot under a new stable name, last in the cook's order.</summary>
+    /// <param name="pot">The pot.</param>
+    /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
+    /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The stable name given; that of <paramref name="pot"/> is not used.</returns>
-    public Task<string> AddAsync(Pot pot, CancellationToken cancellationToken = default) =>
-        AddRowAsync(new PotEntity { Id = "", Name = "" }, pot.Name, "pot", row => row.Take(pot), cancellationToken);
+    public Task<string> AddAsync(Pot pot, string? formKey = null, CancellationToken cancellationToken = default) =>
+        AddRowAsync(new PotEntity { Id = "", Name = "" }, pot.Name, "pot", row => row.Take(pot), formKey, cancellationToken);
 
     /// <summary>Adds a hob under a new stable name.</summary>
+    /// <param name="hob">The hob.</param>
+    /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
+    /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The stable name given.</returns>
-    public Task<string> AddAsync(Hob hob, CancellationToken cancellationToken = default) =>
-        AddRowAsync(new HobEntity { Id = "", Name = "" }, hob.Name, "hob", row => row.Take(hob), cancellationToken);
+    public Task<string> AddAsync(Hob hob, string? formKey = null, CancellationToken cancellationToken = default) =>
+        AddRowAsync(new HobEntity { Id = "", Name = "" }, hob.Name, "hob", row => row.Take(hob), formKey, cancellationToken);
 
     /// <summary>Adds an oven under a new stable name.</summary>
+    /// <param name="oven">The oven.</param>
+    /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
+    /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The stable name given.</returns>
-    public Task<string> AddAsync(Oven oven, CancellationToken cancellationToken = default) =>
-        AddRowAsync(new OvenEntity { Id = "", Name = "" }, oven.Name, "oven", row => row.Take(oven), cancellationToken);
+    public Task<string> AddAsync(Oven oven, string? formKey = null, CancellationToken cancellationToken = default) =>
+        AddRowAsync(new OvenEntity { Id = "", Name = "" }, oven.Name, "oven", row => row.Take(oven), formKey, cancellationToken);
 
     /// <summary>Adds a tray under a new stable name.</summary>
+    /// <param name="tray">The tray.</param>
+    /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
+    /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The stable name given.</returns>
-    public Task<string> AddAsync(Tray tray, CancellationToken cancellationToken = default) =>
-        AddRowAsync(new TrayEntity { Id = "", Name = "" }, tray.Name, "tray", row => row.Take(tray), cancellationToken);
+    public Task<string> AddAsync(Tray tray, string? formKey = null, CancellationToken cancellationToken = default) =>
+        AddRowAsync(new TrayEntity { Id = "", Name = "" }, tray.Name, "tray", row => row.Take(tray), formKey, cancellationToken);
 
     /// <summary>Writes a pot over the one with the same stable name.</summary>
     public Task<SaveOutcome> SaveAsync(Pot pot, int version, CancellationToken cancellationToken = default) =>
@@ -97,8 +109,8 @@ public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts)
     }
 
     private Task<string> AddRowAsync<TRow>(
-        TRow row, string name, string fallback, Action<TRow> take, CancellationToken cancellationToken)
-        where TRow : class, IKitchenRow => contexts.AddNamedAsync(async context =>
+        TRow row, string name, string fallback, Action<TRow> take, string? formKey, CancellationToken cancellationToken)
+        where TRow : class, IKitchenRow => contexts.AddNamedAsync(formKey, time.GetUtcNow(), async context =>
     {
         var others = await context.Set<TRow>().AsNoTracking()
             .Where(other => other.KitchenId == Key)

@@ -50,14 +50,17 @@ public sealed class LarderStore(IDbContextFactory<StockwrightContext> contexts, 
     /// <summary>Keeps a new ingredient under a new stable name made from its name.</summary>
     /// <param name="ingredient">The ingredient; its stable name is not used.</param>
     /// <param name="standard">The standard table, whose stable names are taken.</param>
+    /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The stable name given.</returns>
-    public Task<string> AddAsync(Ingredient ingredient, LarderTable standard, CancellationToken cancellationToken = default)
+    public Task<string> AddAsync(Ingredient ingredient, LarderTable standard, string? formKey = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(ingredient);
         ArgumentNullException.ThrowIfNull(standard);
 
         return contexts.AddNamedAsync(
+            formKey,
+            time.GetUtcNow(),
             async context =>
             {
                 List<string> own = await context.Ingredients.Where(row => row.KitchenId == Key).Select(row => row.Id).ToListAsync(cancellationToken);

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 using Stockwright.Logbook;
 using Stockwright.Storage.Entities;
 
@@ -55,6 +56,9 @@ public enum AppendStanding
 
     /// <summary>Refused: there is no such batch.</summary>
     NoSuchBatch,
+
+    /// <summary>Refused: another entry closed the record first.</summary>
+    ClosedAlready,
 }
 
 /// <summary>Answer to an entry.</summary>
@@ -84,6 +88,13 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
             return new Appended(AppendStanding.NoSuchBatch, null);
         }
 
+        // Takes the right to write at once (BEGIN IMMEDIATE), so that of many closings sent together one is first and the others see it.
+        await using IDbContextTransaction? alone = entry.Fact.ClosesRecord ? await context.Database.BeginTransactionAsync(cancellationToken) : null;
+        if (alone is not null && await IsClosedByAnotherAsync(context, entry, cancellationToken))
+        {
+            return await BeforeAsync(context, entry, cancellationToken) ?? new Appended(AppendStanding.ClosedAlready, null);
+        }
+
         LogEntryEntity row = Row(entry, time.GetUtcNow());
         context.Add(row);
         if (entry.Photo is { } photo)
@@ -94,6 +105,10 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
         try
         {
             await context.SaveChangesAsync(cancellationToken);
+            if (alone is not null)
+            {
+                await alone.CommitAsync(cancellationToken);
+            }
         }
         catch (DbUpdateException)
         {
@@ -164,6 +179,13 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
         PhotoEntity? row = await context.Photos.AsNoTracking().SingleOrDefaultAsync(photo => photo.EntryId == entryId, cancellationToken);
         return row is null ? null : new StoredPhoto(row.Jpeg, row.Width, row.Height);
+    }
+
+    private static async Task<bool> IsClosedByAnotherAsync(StockwrightContext context, NewEntry entry, CancellationToken cancellationToken)
+    {
+        List<LogEntryEntity> rows = await context.LogEntries.AsNoTracking()
+            .Where(row => row.BatchId == entry.BatchId).OrderBy(row => row.Sequence).ToListAsync(cancellationToken);
+        return new BatchLog(rows.Select((row, index) => Entry(row, index + 1))).Closing is { } closing && closing.Id != entry.Corrects;
     }
 
     private static async Task<Appended?> BeforeAsync(StockwrightContext context, NewEntry entry, CancellationToken cancellationToken)

@@ -35,17 +35,25 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
 {
     private const int Key = StockwrightContext.TheKitchen;
 
-    /// <summary>Saved plans, the one touched last first.</summary>
-    public async Task<IReadOnlyList<PlanSummary>> ListAsync(CancellationToken cancellationToken = default)
+    /// <summary>A page of the saved plans, the one touched last first.</summary>
+    /// <param name="page">Number of the page, from 1.</param>
+    /// <param name="size">Rows on a page.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<ListPage<PlanSummary>> PageAsync(int page, int size, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        var rows = await context.Plans.AsNoTracking()
-            .Where(row => row.KitchenId == Key)
+        IQueryable<SavedPlanEntity> all = context.Plans.AsNoTracking().Where(row => row.KitchenId == Key);
+        ListPage<PlanSummary> empty = ListPage<PlanSummary>.Of(await all.CountAsync(cancellationToken), page, size);
+        var rows = await all
             .OrderByDescending(row => row.UpdatedUtc).ThenBy(row => row.Id)
+            .Skip(empty.Skipped).Take(size)
             .Select(row => new { row.Id, row.Name, row.Note, row.RecipeName, row.PotName, row.Query, row.CreatedUtc, row.UpdatedUtc, row.Version })
             .ToListAsync(cancellationToken);
-        return [.. rows.Select(row => new PlanSummary(
-            row.Id, row.Name, row.Note, row.RecipeName, row.PotName, row.Query, UtcMoment.Of(row.CreatedUtc), UtcMoment.Of(row.UpdatedUtc), row.Version))];
+        return empty with
+        {
+            Rows = [.. rows.Select(row => new PlanSummary(
+                row.Id, row.Name, row.Note, row.RecipeName, row.PotName, row.Query, UtcMoment.Of(row.CreatedUtc), UtcMoment.Of(row.UpdatedUtc), row.Version))],
+        };
     }
 
     /// <summary>Finds a saved plan; null when there is none.</summary>
@@ -72,17 +80,32 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
     }
 
     /// <summary>Saves a plan.</summary>
+    /// <param name="name">What the cook calls it.</param>
+    /// <param name="query">The planner's query.</param>
+    /// <param name="snapshot">What it was reckoned with.</param>
+    /// <param name="note">The cook's note; may be empty.</param>
+    /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
+    /// <param name="cancellationToken">Gives up.</param>
     /// <returns>Its permanent id.</returns>
-    public async Task<Guid> AddAsync(
-        string name, string query, PlanSnapshot snapshot, string note = "", CancellationToken cancellationToken = default)
+    public Task<Guid> AddAsync(
+        string name, string query, PlanSnapshot snapshot, string note = "", string? formKey = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(snapshot);
+        return AddRowAsync(NewRow(name, query, snapshot, note, time.GetUtcNow()), formKey, cancellationToken);
+    }
 
-        SavedPlanEntity row = NewRow(name, query, snapshot, note, time.GetUtcNow());
-        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        context.Add(row);
-        await context.SaveChangesAsync(cancellationToken);
-        return row.Id;
+    private async Task<Guid> AddRowAsync(SavedPlanEntity row, string? formKey, CancellationToken cancellationToken)
+    {
+        string added = await contexts.AddNamedAsync(
+            formKey,
+            time.GetUtcNow(),
+            context =>
+            {
+                context.Add(row);
+                return Task.FromResult(row.Id.ToString());
+            },
+            cancellationToken);
+        return Guid.Parse(added);
     }
 
     internal static SavedPlanEntity NewRow(string name, string query, PlanSnapshot snapshot, string note, DateTimeOffset now) => new()
@@ -118,8 +141,12 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
     }
 
     /// <summary>Copies a plan, snapshot and all, under a new name.</summary>
+    /// <param name="id">The plan.</param>
+    /// <param name="name">Name of the copy.</param>
+    /// <param name="formKey">Key of the form: the same one sent again copies nothing. Null when it has none.</param>
+    /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The id of the copy; null when the plan is gone.</returns>
-    public async Task<Guid?> CopyAsync(Guid id, string name, CancellationToken cancellationToken = default)
+    public async Task<Guid?> CopyAsync(Guid id, string name, string? formKey = null, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
         SavedPlanEntity? row = await context.Plans.AsNoTracking()
@@ -135,9 +162,7 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
         row.CreatedUtc = now.UtcDateTime;
         row.UpdatedUtc = now.UtcDateTime;
         row.Version = 1;
-        context.Add(row);
-        await context.SaveChangesAsync(cancellationToken);
-        return row.Id;
+        return await AddRowAsync(row, formKey, cancellationToken);
     }
 
     /// <summary>Deletes a plan.</summary>

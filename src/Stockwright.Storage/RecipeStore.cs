@@ -30,6 +30,19 @@ public sealed class RecipeStore(IDbContextFactory<StockwrightContext> contexts, 
         return [.. rows.Select(Read)];
     }
 
+    /// <summary>A page of the cook's own recipes, by name.</summary>
+    /// <param name="page">Number of the page, from 1.</param>
+    /// <param name="size">Rows on a page.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    public async Task<ListPage<OwnRecipe>> PageAsync(int page, int size, CancellationToken cancellationToken = default)
+    {
+        await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        IQueryable<OwnRecipeEntity> all = context.Recipes.AsNoTracking().Where(row => row.KitchenId == Key);
+        ListPage<OwnRecipe> empty = ListPage<OwnRecipe>.Of(await all.CountAsync(cancellationToken), page, size);
+        List<OwnRecipeEntity> rows = await all.OrderBy(row => row.Name).ThenBy(row => row.Id).Skip(empty.Skipped).Take(size).ToListAsync(cancellationToken);
+        return empty with { Rows = [.. rows.Select(Read)] };
+    }
+
     /// <summary>Finds one of the cook's own recipes; null when there is none.</summary>
     public async Task<OwnRecipe?> FindAsync(string id, CancellationToken cancellationToken = default)
     {
@@ -52,14 +65,17 @@ public sealed class RecipeStore(IDbContextFactory<StockwrightContext> contexts, 
     /// <summary>Keeps a new recipe under a new stable name made from its name.</summary>
     /// <param name="recipe">The recipe; its stable name is not used.</param>
     /// <param name="standing">The standing recipes, whose stable names are taken.</param>
+    /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The stable name given.</returns>
-    public Task<string> AddAsync(StockRecipe recipe, RecipeBook standing, CancellationToken cancellationToken = default)
+    public Task<string> AddAsync(StockRecipe recipe, RecipeBook standing, string? formKey = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(recipe);
         ArgumentNullException.ThrowIfNull(standing);
 
         return contexts.AddNamedAsync(
+            formKey,
+            time.GetUtcNow(),
             async context =>
             {
                 List<string> own = await context.Recipes.Where(row => row.KitchenId == Key).Select(row => row.Id).ToListAsync(cancellationToken);

@@ -32,6 +32,8 @@ public sealed class StockwrightContext(DbContextOptions<StockwrightContext> opti
 
     internal DbSet<SavedPlanEntity> Plans => Set<SavedPlanEntity>();
 
+    internal DbSet<SentFormEntity> SentForms => Set<SentFormEntity>();
+
     internal DbSet<BatchEntity> Batches => Set<BatchEntity>();
 
     internal DbSet<LogEntryEntity> LogEntries => Set<LogEntryEntity>();
@@ -112,6 +114,13 @@ public sealed class StockwrightContext(DbContextOptions<StockwrightContext> opti
             plan.Property(row => row.PotName).HasMaxLength(NameLength);
             plan.Property(row => row.Version).IsConcurrencyToken();
         });
+        modelBuilder.Entity<SentFormEntity>(form =>
+        {
+            form.ToTable("SentForms");
+            form.HasKey(row => row.Key);
+            form.Property(row => row.Key).HasMaxLength(NameLength);
+            form.Property(row => row.Added).HasMaxLength(NameLength);
+        });
         Logbook(modelBuilder);
     }
 
@@ -136,6 +145,8 @@ public sealed class StockwrightContext(DbContextOptions<StockwrightContext> opti
             entry.HasAlternateKey(row => row.Id);
             entry.HasOne<BatchEntity>().WithMany().HasForeignKey(row => row.BatchId).OnDelete(DeleteBehavior.Restrict);
             entry.HasIndex(row => new { row.BatchId, row.Sequence });
+            entry.HasIndex(row => new { row.BatchId, row.Kind });
+            entry.HasIndex(row => row.Corrects);
             entry.Property(row => row.Who).HasMaxLength(NameLength);
             entry.Property(row => row.DeviceZone).HasMaxLength(NameLength);
             entry.Property(row => row.Kind).HasMaxLength(NameLength);

@@ -36,16 +36,37 @@ internal static class VersionedEdits
         return await context.TrySaveAsync(cancellationToken);
     }
 
-    /// <summary>Adds a row under a stable name that was free when looked up, and looks again if somebody took it meanwhile.</summary>
+    /// <summary>
+    /// Adds a row under a stable name that was free when looked up, and looks again if somebody took it meanwhile. The same form sent
+    /// again adds nothing: it is answered with what it added the first time.
+    /// </summary>
+    /// <param name="contexts">Makes contexts.</param>
+    /// <param name="formKey">What tells the form from every other, or null when it cannot be told.</param>
+    /// <param name="now">When it was sent.</param>
+    /// <param name="add">Adds the row and gives its name.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    /// <returns>The name given.</returns>
     public static async Task<string> AddNamedAsync(
         this IDbContextFactory<StockwrightContext> contexts,
+        string? formKey,
+        DateTimeOffset now,
         Func<StockwrightContext, Task<string>> add,
         CancellationToken cancellationToken)
     {
         for (int attempt = 1; ; attempt++)
         {
             await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+            if (formKey is not null && await context.SentForms.FindAsync([formKey], cancellationToken) is { } before)
+            {
+                return before.Added;
+            }
+
             string id = await add(context);
+            if (formKey is not null)
+            {
+                context.Add(new SentFormEntity { Key = formKey, Added = id, StoredUtc = now.UtcDateTime });
+            }
+
             try
             {
                 await context.SaveChangesAsync(cancellationToken);

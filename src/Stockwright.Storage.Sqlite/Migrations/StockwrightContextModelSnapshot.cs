@@ -198,6 +198,10 @@ namespace Stockwright.Storage.Sqlite.Migrations
 
                     b.HasKey("Sequence");
 
+                    b.HasIndex("Corrects");
+
+                    b.HasIndex("BatchId", "Kind");
+
                     b.HasIndex("BatchId", "Sequence");
 
                     b.ToTable("LogEntries", (string)null);
@@ -423,6 +427,25 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.HasIndex("KitchenId", "UpdatedUtc");
 
                     b.ToTable("Plans", (string)null);
+                });
+
+            modelBuilder.Entity("Stockwright.Storage.Entities.SentFormEntity", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Added")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("StoredUtc")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.ToTable("SentForms", (string)null);
                 });
 
             modelBuilder.Entity("Stockwright.Storage.Entities.TrayEntity", b =>

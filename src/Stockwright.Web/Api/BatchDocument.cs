@@ -11,7 +11,8 @@ namespace Stockwright.Web.Api;
 /// <param name="BeginsAt">When the cook begins by the plan, UTC.</param>
 /// <param name="StartedAt">When it was started in the book, UTC.</param>
 /// <param name="IsClosed">True when its record is closed.</param>
-public sealed record BatchLineDocument(Guid Batch, string Name, string Recipe, string Pot, DateTimeOffset BeginsAt, DateTimeOffset StartedAt, bool IsClosed);
+/// <param name="IsNeverCooked">True when it was put aside as never cooked, which closes the record too.</param>
+public sealed record BatchLineDocument(Guid Batch, string Name, string Recipe, string Pot, DateTimeOffset BeginsAt, DateTimeOffset StartedAt, bool IsClosed, bool IsNeverCooked);
 
 /// <summary>A step as it is expected now.</summary>
 /// <param name="Key">Stable key, for an entry of kind step-done.</param>

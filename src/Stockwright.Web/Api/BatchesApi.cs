@@ -1,3 +1,5 @@
+using System.ComponentModel;
+using System.Globalization;
 using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
@@ -14,6 +16,7 @@ namespace Stockwright.Web.Api;
 internal static class BatchesApi
 {
     private const int MostEntries = 100;
+    private const int MostListed = 200;
     private const int MostBytes = 512 * 1024;
 
     private static readonly Dictionary<string, string[]> Nothing = [];
@@ -21,11 +24,12 @@ internal static class BatchesApi
     public static void MapBatchesApi(this IEndpointRouteBuilder app)
     {
         RouteGroupBuilder batches = app.MapGroup("/api/batches").WithTags("Batches");
-        batches.MapGet("", async (BatchStore store, CancellationToken cancellationToken) =>
-                TypedResults.Ok((await store.ListAsync(cancellationToken: cancellationToken)).Select(Line).ToArray()))
+        batches.MapGet("", ListAsync)
             .WithName("ListBatches")
             .WithSummary("List batches")
-            .WithDescription("Those begun last first, 200 at most.");
+            .WithDescription("Those begun last first. When there are more, the answer has a Link header with the address of the next page (rel=\"next\", RFC 8288); "
+                + "follow it until there is none.")
+            .ProducesProblem(StatusCodes.Status400BadRequest);
         batches.MapGet("/{id:guid}", ReadAsync)
             .WithName("ReadBatch")
             .WithSummary("Read a batch")
@@ -46,6 +50,36 @@ internal static class BatchesApi
             .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable)
             .DisableAntiforgery();
+    }
+
+    private static async Task<Results<Ok<BatchLineDocument[]>, ProblemHttpResult>> ListAsync(
+        HttpContext context,
+        [FromServices] BatchStore store,
+        [FromQuery, Description("The last batch of the page before; left out for the first page.")] string? after,
+        [FromQuery, Description("Batches on a page, 1 to 200; 200 when left out.")] string? limit)
+    {
+        int most = MostListed;
+        Guid last = Guid.Empty;
+        if ((limit is not null && (!int.TryParse(limit, NumberStyles.None, CultureInfo.InvariantCulture, out most) || most is < 1 or > MostListed))
+            || (after is not null && !Guid.TryParse(after, out last)))
+        {
+            return TypedResults.Problem($"'limit' is a number from 1 to {MostListed}, 'after' the id of a batch.", statusCode: StatusCodes.Status400BadRequest);
+        }
+
+        // One more than asked for tells whether there are any more.
+        IReadOnlyList<BatchSummary>? rows = await store.AfterAsync(after is null ? null : last, most + 1, context.RequestAborted);
+        if (rows is null)
+        {
+            return TypedResults.Problem("There is no batch with the id given as 'after'.", statusCode: StatusCodes.Status400BadRequest);
+        }
+
+        if (rows.Count > most)
+        {
+            string next = string.Create(CultureInfo.InvariantCulture, $"/api/batches?after={rows[most - 1].Id}&limit={most}");
+            context.Response.Headers.Link = $"<{next}>; rel=\"next\"";
+        }
+
+        return TypedResults.Ok(rows.Take(most).Select(Line).ToArray());
     }
 
     private static async Task<Results<Ok<BatchDocument>, ProblemHttpResult>> ReadAsync(Guid id, [FromServices] BatchDesk desk, CancellationToken cancellationToken) =>
@@ -116,7 +150,7 @@ internal static class BatchesApi
     };
 
     private static BatchLineDocument Line(BatchSummary batch) =>
-        new(batch.Id, batch.Name, batch.RecipeName, batch.PotName, batch.Begins.ToUniversalTime(), batch.Started.ToUniversalTime(), batch.IsClosed);
+        new(batch.Id, batch.Name, batch.RecipeName, batch.PotName, batch.Begins.ToUniversalTime(), batch.Started.ToUniversalTime(), batch.IsClosed, batch.IsNeverCooked);
 
     private static BatchDocument Document(BatchView view) => new(
         Line(view.Stored.Summary), view.Now.ToUniversalTime(), view.Zone.Id, view.Course is { } course ? Document(course) : null, [.. view.Log.All.Select(EntryDocument.Of)]);

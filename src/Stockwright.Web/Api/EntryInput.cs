@@ -13,7 +13,7 @@ public sealed record EntryInput
     public required Guid Entry { get; init; }
 
     [Description("step-done, level, water, temperature, skimmed, heat-moved, lid, heat-lost, off-the-boil, simmers, boiled-over, ran-low, paused, resumed, strained, "
-        + "cooling-began, no-thermometer, correction-made, fat, refractometer, set-felt, portioned, note, closed or withdrawn.")]
+        + "cooling-began, no-thermometer, correction-made, fat, refractometer, set-felt, portioned, note, closed, never-cooked or withdrawn.")]
     public required string Kind { get; init; }
 
     [Description("Measures of the numbers: metric (default) or us.")]
@@ -74,7 +74,7 @@ public sealed record EntryInput
     [Description("heat-lost: when it came back; left out while it is away.")]
     public string? Until { get; init; }
 
-    [Description("heat-lost, paused, withdrawn: why.")]
+    [Description("heat-lost, paused, never-cooked, withdrawn: why.")]
     public string? Why { get; init; }
 
     [Description("boiled-over: lost over the rim; L or qt.")]

@@ -41,6 +41,7 @@ internal static class EntryKinds
         new("photo", "Photo", "Photo"),
         new("step-done", "Step done earlier", "Step done"),
         new("closed", "Close the record", "Record closed"),
+        new("never-cooked", "Put aside: never cooked", "Put aside as never cooked"),
         new("withdrawn", "Take back", "Taken back"),
     ];
 
@@ -58,7 +59,7 @@ internal static class EntryKinds
     public static IReadOnlyList<EntryKind> Beside(BatchPhase phase)
     {
         string[] first = Words(phase);
-        return [.. Rows.Where(row => row.Kind is not ("withdrawn" or "closed" or "no-thermometer") && !first.Contains(row.Kind, StringComparer.Ordinal))];
+        return [.. Rows.Where(row => row.Kind is not ("withdrawn" or "closed" or "never-cooked" or "no-thermometer") && !first.Contains(row.Kind, StringComparer.Ordinal))];
     }
 
     private static string[] Words(BatchPhase phase) => phase switch

@@ -162,6 +162,8 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
                     reader.Note(EntryFields.NextTime),
                     attended is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
                     metered is { } joules ? UnitsNet.Energy.FromJoules(joules) : null);
+            case "never-cooked":
+                return new LogFact.NeverCooked(reader.Text(EntryFields.Why, LongestLine));
             case "withdrawn":
                 if (!form.Has(EntryFields.Corrects))
                 {

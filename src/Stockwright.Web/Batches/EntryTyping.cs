@@ -57,6 +57,9 @@ internal static class EntryTyping
             case LogFact.BoiledOver over:
                 typing.Put(EntryFields.Lost, Measure.Stock, over.Lost?.CubicMeters);
                 break;
+            case LogFact.NeverCooked aside:
+                typing.Put(EntryFields.Why, aside.Why);
+                break;
             case LogFact.Paused paused:
                 typing.Put(EntryFields.Why, paused.Why);
                 break;

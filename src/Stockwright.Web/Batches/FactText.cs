@@ -71,6 +71,7 @@ public sealed class FactText
         LogFact.Noted noted => noted.Text,
         LogFact.PhotoTaken photo => With("Photo", photo.Caption),
         LogFact.Closed closed => Closed(closed),
+        LogFact.NeverCooked aside => With("Put aside: never cooked", aside.Why),
         LogFact.Withdrawn withdrawn => With("Taken back", withdrawn.Why),
         _ => FactWords.Of(fact),
     };

@@ -91,6 +91,8 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
                     return new LogAnswer(appended.Entry, [], IsRepeat: true);
                 case AppendStanding.NoSuchBatch:
                     return new LogAnswer(null, [new InputProblem("", "There is no such batch.")]);
+                case AppendStanding.ClosedAlready:
+                    return new LogAnswer(null, [new InputProblem(EntryFields.At, "This record was closed already, by somebody else or by an earlier tap.")]);
                 default:
                     return new LogAnswer(null, [new InputProblem(EntryFields.Entry, "An entry with this key is stored already, and it says something else.")]);
             }

@@ -14,6 +14,7 @@ namespace Stockwright.Web.Batches;
 /// <param name="BeginsAt">When the cook begins by the plan, UTC.</param>
 /// <param name="StartedAt">When it was started in the book, UTC.</param>
 /// <param name="IsClosed">True when its record is closed.</param>
+/// <param name="IsNeverCooked">True when it was put aside as never cooked, which closes the record too.</param>
 /// <param name="TimeZone">IANA name of the kitchen's time zone.</param>
 /// <param name="CoolingLimit">Id of the cooling limit chosen.</param>
 /// <param name="PlanQuery">The plan as a query of the planner.</param>
@@ -27,6 +28,7 @@ internal sealed record BatchExport(
     DateTimeOffset BeginsAt,
     DateTimeOffset StartedAt,
     bool IsClosed,
+    bool IsNeverCooked,
     string TimeZone,
     string CoolingLimit,
     string PlanQuery,
@@ -79,6 +81,7 @@ internal static class LogExport
         view.Stored.Summary.Begins.ToUniversalTime(),
         view.Stored.Summary.Started.ToUniversalTime(),
         view.Stored.Summary.IsClosed,
+        view.Stored.Summary.IsNeverCooked,
         view.Zone.Id,
         view.Stored.LimitId,
         view.Stored.Query,

@@ -38,6 +38,7 @@ internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock, 
                 : outlooks.Take(view.Id, Telling(view.Log), units, () => judgeStock(course.Expected, plan.Questions.ToKeep(), units, CancellationToken.None)),
             Correcting = Named(view, context.Request.Query["correct"]),
             TakingBack = Named(view, context.Request.Query["take-back"]),
+            IsPuttingAside = context.Request.Query.ContainsKey("put-aside") && !view.Log.IsClosed,
         };
     }
 
@@ -46,7 +47,7 @@ internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock, 
     {
         LogEntry? old = Named(view.Batch, refused.Typed[EntryFields.Corrects]);
         bool isTakenBack = string.Equals(refused.Kind, "withdrawn", StringComparison.Ordinal);
-        return view with { Refused = refused, Correcting = isTakenBack ? null : old, TakingBack = isTakenBack ? old : null };
+        return view with { Refused = refused, Correcting = isTakenBack ? null : old, TakingBack = isTakenBack ? old : null, IsPuttingAside = old is null && refused.Kind is "never-cooked" };
     }
 
     /// <summary>Hobs the pot may stand on: the plan's, and those of the kitchen as it is now.</summary>

@@ -51,6 +51,9 @@ public sealed record StoveView(BatchView Batch, BatchCourse Course, PlanView Pla
     /// <summary>The entry being taken back, or null.</summary>
     public LogEntry? TakingBack { get; init; }
 
+    /// <summary>True when the cook is asked whether to put the batch aside as never cooked.</summary>
+    public bool IsPuttingAside { get; init; }
+
     public Guid Id => Batch.Id;
 
     public string Address => $"/batches/{Batch.Id}";

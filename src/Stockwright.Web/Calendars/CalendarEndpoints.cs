@@ -36,7 +36,7 @@ internal static class CalendarEndpoints
 
             UnitSystem units = ReaderUnits.Of(context);
             List<BatchView> views = [];
-            foreach (BatchSummary batch in await batches.ListAsync(open: true, cancellationToken: context.RequestAborted))
+            foreach (BatchSummary batch in await batches.OpenAsync(context.RequestAborted))
             {
                 if (await desk.OpenAsync(batch.Id, units, context.RequestAborted) is { } view)
                 {
@@ -54,7 +54,7 @@ internal static class CalendarEndpoints
                 return Results.Problem("The address is renewed from our own pages only.", statusCode: StatusCodes.Status403Forbidden);
             }
 
-            await batches.CalendarTokenAsync(renew: true, context.RequestAborted);
+            await batches.RenewCalendarTokenAsync(context.RequestAborted);
             string? back = context.Request.Query["back"];
             context.Go(UnitsSwitch.IsLocal(back) ? back! : "/");
             return Results.Empty;

@@ -47,7 +47,7 @@ public static class BatchReplanner
 
     private static BatchPhase Phase(LogView view, HeatTimes times, CourseScript course, ExpectedPlan expected, CoolingWatch? cooling)
     {
-        if (view.Last<LogFact.Closed>() is not null)
+        if (view.Closing is not null)
         {
             return BatchPhase.Closed;
         }

@@ -185,7 +185,7 @@ internal static class CoolingWatcher
 
     private static string? Stood(LogView view, CoolingVerdict? verdict, DateTimeOffset last, Temperature? lastRead, LogEntry? cold)
     {
-        if (cold is not null || verdict?.Outcome == CoolingOutcome.Fails || view.Last<LogFact.Closed>() is not null)
+        if (cold is not null || verdict?.Outcome == CoolingOutcome.Fails || view.Closing is not null)
         {
             return null;
         }

@@ -12,7 +12,7 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
     private static readonly TimeSpan Grace = TimeSpan.FromMinutes(10);
 
     private readonly Dictionary<string, PlanStep> planned = view.Plan.Timeline.Steps.ToDictionary(step => step.Key, StringComparer.Ordinal);
-    private readonly bool isClosed = view.Last<LogFact.Closed>() is not null;
+    private readonly bool isClosed = view.Closing is not null;
 
     public IReadOnlyList<CourseStep> List()
     {

@@ -32,6 +32,7 @@ public static class EntryChecks
         ArgumentNullException.ThrowIfNull(log);
         List<InputProblem> problems = [];
         Time(problems, draft, batch, now);
+        NeverCooked(problems, draft, log);
         Correction(problems, draft, log);
         if (log.IsClosed && draft.Corrects is null && draft.Fact is not (LogFact.Noted or LogFact.Withdrawn))
         {
@@ -54,6 +55,16 @@ public static class EntryChecks
         {
             problems.Add(new InputProblem("at", string.Create(
                 CultureInfo.InvariantCulture, $"That is more than a day before this batch began, on {TimeZoneInfo.ConvertTime(start, batch.Zone):d MMM HH:mm}.")));
+        }
+    }
+
+    /// <summary>What is on the heat or cooling must not slip out of sight by being put aside.</summary>
+    private static void NeverCooked(List<InputProblem> problems, LogEntry draft, BatchLog log)
+    {
+        if (draft.Fact is LogFact.NeverCooked && log.FirstCooked is { } cooked)
+        {
+            problems.Add(new InputProblem("", string.Create(
+                CultureInfo.InvariantCulture, $"Entry {cooked.Number} says that this was cooked. Close the record instead, or take that entry back first if it is wrong.")));
         }
     }
 
@@ -143,6 +154,9 @@ public static class EntryChecks
                 break;
             case LogFact.ColdUnmeasured cold:
                 NeedText(cold.Sign, "text");
+                break;
+            case LogFact.NeverCooked aside:
+                NeedText(aside.Why, "why");
                 break;
             case LogFact.CorrectionMade made:
                 Need(Enum.IsDefined(made.Step), "action", "Say what was done.");

@@ -143,7 +143,7 @@ internal sealed record HeatTimes(DateTimeOffset HeatOn, bool IsOn, bool IsInferr
         DateTimeOffset? entered = view.Done("stand-1")?.HappenedAt;
         DateTimeOffset? off = entered is not null && !(entered > strained) ? entered : strained - standing;
 
-        if (off is null && view.First<LogFact.Closed>() is { } closed)
+        if (off is null && view.Closing is { } closed)
         {
             DateTimeOffset end = on + (planned.HeatOff - planned.HeatOn);
             off = end < closed.HappenedAt ? end : closed.HappenedAt;

@@ -59,6 +59,9 @@ internal sealed class LogView
     private List<LogEntry> Like<T>()
         where T : LogFact => byKind.GetValueOrDefault(typeof(T)) ?? [];
 
+    /// <summary>The entry that closed the record, or null.</summary>
+    public LogEntry? Closing => Entries.LastOrDefault(entry => entry.Fact.ClosesRecord);
+
     /// <summary>The planned step an entry speaks of, or null.</summary>
     public PlanStep? StepOf(LogEntry entry) => entry.Fact is LogFact.StepDone step
         ? Plan.Timeline.Steps.FirstOrDefault(planned => string.Equals(planned.Key, step.StepKey, StringComparison.Ordinal))

@@ -58,8 +58,19 @@ public sealed class BatchLog
     public LogEntry? Done(string stepKey) =>
         Standing.LastOrDefault(entry => entry.Fact is LogFact.StepDone done && string.Equals(done.StepKey, stepKey, StringComparison.Ordinal));
 
-    /// <summary>True when the record is closed.</summary>
-    public bool IsClosed => Last<LogFact.Closed>() is not null;
+    /// <summary>The entry that closed the record, or null while it is open.</summary>
+    public LogEntry? Closing => Standing.LastOrDefault(entry => entry.Fact.ClosesRecord);
+
+    /// <summary>True when the record is closed, also by being put aside.</summary>
+    public bool IsClosed => Closing is not null;
+
+    /// <summary>True when the batch was put aside as never cooked.</summary>
+    public bool IsNeverCooked => Closing?.Fact is LogFact.NeverCooked;
+
+    /// <summary>The first standing entry that shows stock on the heat, off it or in the fridge; null when nothing of it was cooked yet.</summary>
+    public LogEntry? FirstCooked => Standing.FirstOrDefault(entry => entry.Fact
+        is LogFact.Simmers or LogFact.OffTheBoil or LogFact.BoiledOver or LogFact.RanLow or LogFact.Strained or LogFact.CoolingBegan or LogFact.CorrectionMade
+        or LogFact.FatWeighed or LogFact.SetFelt or LogFact.Portioned or LogFact.TemperatureRead { Place: ReadingPlace.Cooling });
 
     /// <summary>The last word counts: when two cooks correct one entry, the later received stands, and not both.</summary>
     private void Supersede(Guid old, LogEntry entry)

@@ -121,6 +121,9 @@ public static class FactCodec
                 WriteNumber(json, "attendedSeconds", closed.Attended?.TotalSeconds);
                 WriteNumber(json, "meteredJoules", closed.Metered?.Joules);
                 break;
+            case LogFact.NeverCooked aside:
+                WriteText(json, "why", aside.Why);
+                break;
             case LogFact.Withdrawn withdrawn:
                 WriteText(json, "why", withdrawn.Why);
                 break;
@@ -157,6 +160,7 @@ public static class FactCodec
             row.OptionalText("nextTime") ?? "",
             ReadTime(row, "attendedSeconds"),
             row.OptionalNumber("meteredJoules") is { } joules ? Energy.FromJoules(joules) : null),
+        "never-cooked" => new LogFact.NeverCooked(row.OptionalText("why") ?? ""),
         "withdrawn" => new LogFact.Withdrawn(row.OptionalText("why") ?? ""),
         _ => throw row.Fail($"there is no kind of entry called '{word}'"),
     };

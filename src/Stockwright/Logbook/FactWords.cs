@@ -30,6 +30,7 @@ public static class FactWords
         ("note", typeof(LogFact.Noted)),
         ("photo", typeof(LogFact.PhotoTaken)),
         ("closed", typeof(LogFact.Closed)),
+        ("never-cooked", typeof(LogFact.NeverCooked)),
         ("withdrawn", typeof(LogFact.Withdrawn)),
     ];
 

@@ -22,6 +22,9 @@ public abstract record LogFact
     {
     }
 
+    /// <summary>True when the record is closed by it: <see cref="Closed"/> or <see cref="NeverCooked"/>.</summary>
+    public bool ClosesRecord => this is Closed or NeverCooked;
+
     /// <summary>A step of the plan was done.</summary>
     /// <param name="StepKey">Key of the step, as in <see cref="Planning.PlanStep.Key"/>.</param>
     public sealed record StepDone(string StepKey) : LogFact;
@@ -129,6 +132,10 @@ public abstract record LogFact
     /// <param name="Attended">Own time spent, as the cook reckons it; null when not said.</param>
     /// <param name="Metered">Fuel or electricity read off a meter; null when not read.</param>
     public sealed record Closed(string NextTime = "", TimeSpan? Attended = null, Energy? Metered = null) : LogFact;
+
+    /// <summary>The batch was started by mistake and put aside: nothing was cooked. Closes the record as <see cref="Closed"/> does.</summary>
+    /// <param name="Why">In the cook's words; may be empty.</param>
+    public sealed record NeverCooked(string Why = "") : LogFact;
 
     /// <summary>An earlier entry is taken back; <see cref="LogEntry.Corrects"/> says which.</summary>
     /// <param name="Why">In the cook's words; may be empty.</param>

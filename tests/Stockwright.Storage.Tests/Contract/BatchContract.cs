@@ -35,7 +35,7 @@ public abstract class BatchContract
         NewBatch batch = await Batches.NewAsync(database);
         await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => database.Batches.StartAsync(batch, Stop), Stop)));
         await database.Batches.StartAsync(batch with { Name = "Another name", Query = "" }, Stop);
-        Assert.Equal("Sunday", Assert.Single(await database.Batches.ListAsync(cancellationToken: Stop)).Name);
+        Assert.Equal("Sunday", Assert.Single((await database.Batches.AfterAsync(null, 100, Stop))!).Name);
         Assert.Equal(Batches.Query, (await database.Batches.FindAsync(batch.Id, Stop))!.Query);
     }
 
@@ -48,21 +48,21 @@ public abstract class BatchContract
         Guid early = await Batches.StartAsync(database, "early", now.AddHours(-5));
         Guid late = await Batches.StartAsync(database, "late", now.AddHours(5));
         Guid middle = await Batches.StartAsync(database, "middle", now);
-        Assert.Equal([late, middle, early], (await database.Batches.ListAsync(cancellationToken: Stop)).Select(row => row.Id));
-        Assert.Equal([late, middle], (await database.Batches.ListAsync(most: 2, cancellationToken: Stop)).Select(row => row.Id));
+        Assert.Equal([late, middle, early], (await database.Batches.AfterAsync(null, 100, Stop))!.Select(row => row.Id));
+        Assert.Equal([late, middle], (await database.Batches.AfterAsync(null, 2, Stop))!.Select(row => row.Id));
 
         NewEntry closing = Batches.Entry(database, middle, new LogFact.Closed("Less water"));
         await database.Logs.AppendAsync(closing, Stop);
-        Assert.Equal([late, early], (await database.Batches.ListAsync(open: true, cancellationToken: Stop)).Select(row => row.Id));
+        Assert.Equal([late, early], (await database.Batches.OpenAsync(Stop)).Select(row => row.Id));
         Assert.True((await database.Batches.FindAsync(middle, Stop))!.Summary.IsClosed);
-        Assert.Equal([false, true, false], (await database.Batches.ListAsync(cancellationToken: Stop)).Select(row => row.IsClosed));
+        Assert.Equal([false, true, false], (await database.Batches.AfterAsync(null, 100, Stop))!.Select(row => row.IsClosed));
 
         // A closing taken back opens the record again; closing it once more closes it.
         NewEntry back = Batches.Entry(database, middle, new LogFact.Withdrawn(), closing.Id);
         await database.Logs.AppendAsync(back, Stop);
-        Assert.Equal([late, middle, early], (await database.Batches.ListAsync(open: true, cancellationToken: Stop)).Select(row => row.Id));
+        Assert.Equal([late, middle, early], (await database.Batches.OpenAsync(Stop)).Select(row => row.Id));
         await database.Logs.AppendAsync(Batches.Entry(database, middle, new LogFact.Closed()), Stop);
-        Assert.Equal([late, early], (await database.Batches.ListAsync(open: true, cancellationToken: Stop)).Select(row => row.Id));
+        Assert.Equal([late, early], (await database.Batches.OpenAsync(Stop)).Select(row => row.Id));
     }
 
     [Fact]
@@ -75,7 +75,92 @@ public abstract class BatchContract
         await database.Logs.AppendAsync(closing, Stop);
         await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Closed("More water"), closing.Id), Stop);
         Assert.True((await database.Logs.ReadAsync(batch, Stop)).IsClosed);
-        Assert.Empty(await database.Batches.ListAsync(open: true, cancellationToken: Stop));
+        Assert.Empty(await database.Batches.OpenAsync(Stop));
+    }
+
+    [Fact]
+    public async Task Of_many_closings_sent_at_once_one_stands_and_the_others_are_told()
+    {
+        await using TestDatabase database = NewDatabase();
+        await database.StartAsync();
+        Guid batch = await Batches.StartAsync(database);
+        NewEntry[] closings = [.. Enumerable.Range(0, 20).Select(number => Batches.Entry(database, batch, number % 2 == 0 ? new LogFact.Closed($"no. {number}") : new LogFact.NeverCooked()))];
+        Appended[] answers = await Task.WhenAll(closings.Select(closing => Task.Run(() => database.Logs.AppendAsync(closing, Stop), Stop)));
+        Assert.Single(answers, answer => answer.Standing == AppendStanding.Stored);
+        Assert.Equal(19, answers.Count(answer => answer == new Appended(AppendStanding.ClosedAlready, null)));
+        BatchLog log = await database.Logs.ReadAsync(batch, Stop);
+        Assert.True(Assert.Single(log.All).Fact.ClosesRecord);
+
+        // The first is still answered as the first time, may be corrected, and taken back makes room for another.
+        NewEntry first = closings.Single(closing => closing.Id == log.All[0].Id);
+        Assert.Equal(AppendStanding.StoredBefore, (await database.Logs.AppendAsync(first, Stop)).Standing);
+        NewEntry better = Batches.Entry(database, batch, new LogFact.Closed("better"), first.Id);
+        Assert.Equal(AppendStanding.Stored, (await database.Logs.AppendAsync(better, Stop)).Standing);
+        Assert.Equal(AppendStanding.ClosedAlready, (await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Closed()), Stop)).Standing);
+        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Withdrawn(), better.Id), Stop);
+        Assert.Equal(AppendStanding.Stored, (await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Closed()), Stop)).Standing);
+    }
+
+    [Fact]
+    public async Task A_batch_put_aside_is_no_longer_open_until_that_is_taken_back()
+    {
+        await using TestDatabase database = NewDatabase();
+        await database.StartAsync();
+        Guid batch = await Batches.StartAsync(database);
+        NewEntry aside = Batches.Entry(database, batch, new LogFact.NeverCooked("wrong pot"));
+        await database.Logs.AppendAsync(aside, Stop);
+        await database.StartAsync();
+        Assert.Empty(await database.Batches.OpenAsync(Stop));
+        BatchSummary summary = (await database.Batches.FindAsync(batch, Stop))!.Summary;
+        Assert.Equal((true, true), (summary.IsClosed, summary.IsNeverCooked));
+        Assert.Equal(aside.Fact, Assert.Single((await database.Logs.ReadAsync(batch, Stop)).All).Fact);
+        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Withdrawn(), aside.Id), Stop);
+        Assert.False(Assert.Single(await database.Batches.OpenAsync(Stop)).IsNeverCooked);
+    }
+
+    [Fact]
+    public async Task Pages_together_hold_every_batch_once_in_order()
+    {
+        await using TestDatabase database = NewDatabase();
+        await database.StartAsync();
+        List<Guid> ids = [];
+        for (int number = 0; number < 30; number++)
+        {
+            // Three begin at the same moment, so that the order among them counts.
+            ids.Add(await Batches.StartAsync(database, $"no. {number}", database.Clock.Now.AddHours(number / 3)));
+        }
+
+        foreach (Guid closed in ids.Take(4))
+        {
+            await database.Logs.AppendAsync(Batches.Entry(database, closed, new LogFact.Closed()), Stop);
+        }
+
+        IReadOnlyList<BatchSummary> open = await database.Batches.OpenAsync(Stop);
+        Assert.Equal(26, open.Count);
+        Assert.Equal(open.OrderByDescending(batch => batch.Begins), open);
+        List<Guid> paged = [];
+        for (int page = 1; page <= 3; page++)
+        {
+            ListPage<BatchSummary> rows = await database.Batches.PageAsync(closed: false, page, 10, Stop);
+            Assert.Equal((26, page, 3), (rows.Count, rows.Number, rows.Pages));
+            paged.AddRange(rows.Rows.Select(row => row.Id));
+        }
+
+        Assert.Equal(open.Select(batch => batch.Id), paged);
+        Assert.Equal(3, (await database.Batches.PageAsync(closed: false, 99, 10, Stop)).Number);
+        Assert.Equal(4, (await database.Batches.PageAsync(closed: true, 1, 10, Stop)).Rows.Count);
+
+        // By the last one read, also while others are started on top.
+        List<Guid> followed = [];
+        for (IReadOnlyList<BatchSummary> rows = (await database.Batches.AfterAsync(null, 7, Stop))!; rows.Count > 0; rows = (await database.Batches.AfterAsync(followed[^1], 7, Stop))!)
+        {
+            followed.AddRange(rows.Select(row => row.Id));
+            await Batches.StartAsync(database, "on top", database.Clock.Now.AddDays(9));
+        }
+
+        Assert.Equal(30, followed.Distinct().Count());
+        Assert.Equal(open.Select(batch => batch.Id), followed.Where(id => !ids.Take(4).Contains(id)));
+        Assert.Null(await database.Batches.AfterAsync(Guid.CreateVersion7(), 7, Stop));
     }
 
     [Fact]
@@ -87,7 +172,8 @@ public abstract class BatchContract
         Assert.Matches("^[0-9a-f]{40}$", Assert.Single(first.Distinct(StringComparer.Ordinal)));
         await database.StartAsync();
         Assert.Equal(first[0], await database.Batches.CalendarTokenAsync(cancellationToken: Stop));
-        string renewed = await database.Batches.CalendarTokenAsync(renew: true, Stop);
+        await database.Batches.RenewCalendarTokenAsync(Stop);
+        string renewed = await database.Batches.CalendarTokenAsync(Stop);
         Assert.NotEqual(first[0], renewed, StringComparer.Ordinal);
         Assert.Equal(renewed, await database.Batches.CalendarTokenAsync(cancellationToken: Stop));
     }

@@ -55,7 +55,7 @@ public abstract class KitchenContract
         Assert.True(await database.StartAsync(withDemo: false));
         Assert.False(await database.StartAsync(withDemo: true));
         KitchenSetup setup = (await database.Kitchen.ReadAsync(Stop)).Setup;
-        Assert.Empty(await database.Plans.ListAsync(Stop));
+        Assert.Empty((await database.Plans.PageAsync(1, 100, Stop)).Rows);
         Assert.Empty(setup.Pots);
         Assert.Empty(setup.Hobs);
         Assert.Empty(setup.Trays);
@@ -72,10 +72,10 @@ public abstract class KitchenContract
         await Gen.Select(Kitchens.Pot, Kitchens.Hob, Kitchens.Oven, Kitchens.Tray, Kitchens.Details).SampleAsync(
             async (pot, hob, oven, tray, details) =>
             {
-                pot = pot with { Id = await database.Kitchen.AddAsync(pot, Stop) };
-                hob = hob with { Id = await database.Kitchen.AddAsync(hob, Stop) };
-                oven = oven with { Id = await database.Kitchen.AddAsync(oven, Stop) };
-                tray = tray with { Id = await database.Kitchen.AddAsync(tray, Stop) };
+                pot = pot with { Id = await database.Kitchen.AddAsync(pot, cancellationToken: Stop) };
+                hob = hob with { Id = await database.Kitchen.AddAsync(hob, cancellationToken: Stop) };
+                oven = oven with { Id = await database.Kitchen.AddAsync(oven, cancellationToken: Stop) };
+                tray = tray with { Id = await database.Kitchen.AddAsync(tray, cancellationToken: Stop) };
                 KeptKitchen before = await database.Kitchen.ReadAsync(Stop);
                 Assert.Equal(SaveOutcome.Saved, await database.Kitchen.SaveDetailsAsync(details, before.Details.Version, Stop));
                 KeptKitchen after = await database.Kitchen.ReadAsync(Stop);
@@ -95,9 +95,9 @@ public abstract class KitchenContract
         await using TestDatabase database = NewDatabase();
         await database.StartAsync(withDemo: false);
         Pot pot = Pot.Straight("ignored", "Big Pot!", Length.FromCentimeters(30), Length.FromCentimeters(30));
-        Assert.Equal("big-pot", await database.Kitchen.AddAsync(pot, Stop));
-        Assert.Equal("big-pot-2", await database.Kitchen.AddAsync(pot, Stop));
-        Assert.Equal("pot", await database.Kitchen.AddAsync(pot with { Name = "鍋" }, Stop));
+        Assert.Equal("big-pot", await database.Kitchen.AddAsync(pot, cancellationToken: Stop));
+        Assert.Equal("big-pot-2", await database.Kitchen.AddAsync(pot, cancellationToken: Stop));
+        Assert.Equal("pot", await database.Kitchen.AddAsync(pot with { Name = "鍋" }, cancellationToken: Stop));
     }
 
     [Fact]
@@ -106,7 +106,7 @@ public abstract class KitchenContract
         await using TestDatabase database = NewDatabase();
         await database.StartAsync(withDemo: false);
         Pot pot = Pot.Straight("", "Pot", Length.FromCentimeters(30), Length.FromCentimeters(30));
-        string[] ids = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => database.Kitchen.AddAsync(pot, Stop), Stop)));
+        string[] ids = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => database.Kitchen.AddAsync(pot, cancellationToken: Stop), Stop)));
         Assert.Equal(6, ids.Distinct(StringComparer.Ordinal).Count());
         Assert.Equal(6, (await database.Kitchen.ReadAsync(Stop)).Pots.Count);
     }
@@ -147,11 +147,30 @@ public abstract class KitchenContract
         await database.StartAsync(withDemo: false);
         Pot estimated = Pot.Straight("", "Estimated", Length.FromCentimeters(24), Length.FromCentimeters(22));
         Pot weighed = estimated with { Name = "Weighed", EmptyMass = Mass.FromKilograms(1.85) };
-        await database.Kitchen.AddAsync(estimated, Stop);
-        await database.Kitchen.AddAsync(weighed, Stop);
+        await database.Kitchen.AddAsync(estimated, cancellationToken: Stop);
+        await database.Kitchen.AddAsync(weighed, cancellationToken: Stop);
         IReadOnlyList<Kept<Pot>> pots = (await database.Kitchen.ReadAsync(Stop)).Pots;
         Assert.True(pots[0].Value.HasEstimatedMass());
         Assert.False(pots[1].Value.HasEstimatedMass());
         Assert.Equal(1.85, pots[1].Value.EmptyMass.Kilograms, 12);
+    }
+
+    [Fact]
+    public async Task A_form_sent_again_adds_nothing_and_is_answered_as_the_first_time()
+    {
+        await using TestDatabase database = NewDatabase();
+        await database.StartAsync(withDemo: false);
+        Pot pot = Pot.Straight("", "Big pot", Length.FromCentimeters(30), Length.FromCentimeters(30));
+        string[] given = await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => database.Kitchen.AddAsync(pot, "form 1", Stop), Stop)));
+        Assert.Equal("big-pot", Assert.Single(given.Distinct(StringComparer.Ordinal)));
+        Assert.Equal("big-pot-2", await database.Kitchen.AddAsync(pot, "form 2", Stop));
+        await database.StartAsync(withDemo: false);
+        Assert.Equal("big-pot", await database.Kitchen.AddAsync(pot, "form 1", Stop));
+        Assert.Equal(2, (await database.Kitchen.ReadAsync(Stop)).Pots.Count);
+
+        // Deleted meanwhile, it does not come back by a reload.
+        await database.Kitchen.DeletePotAsync("big-pot", 1, Stop);
+        Assert.Equal("big-pot", await database.Kitchen.AddAsync(pot, "form 1", Stop));
+        Assert.Single((await database.Kitchen.ReadAsync(Stop)).Pots);
     }
 }

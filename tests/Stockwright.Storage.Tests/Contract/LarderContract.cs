@@ -19,7 +19,7 @@ public abstract class LarderContract
         await database.StartAsync(withDemo: false);
         foreach (Ingredient ingredient in StandardLarder.Table.Ingredients)
         {
-            string id = await database.Larder.AddAsync(ingredient, StandardLarder.Table, Stop);
+            string id = await database.Larder.AddAsync(ingredient, StandardLarder.Table, cancellationToken: Stop);
             OwnIngredient own = (await database.Larder.FindAsync(id, Stop))!;
             Assert.Null(own.Trouble);
             Same.As(ingredient with { Id = id }, own.Ingredient);

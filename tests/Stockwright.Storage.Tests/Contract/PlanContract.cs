@@ -65,7 +65,7 @@ public abstract class PlanContract
         Guid b = await database.Plans.AddAsync("B", "", kept, cancellationToken: Stop);
         database.Clock.Now = first.AddTicks(15_000);
         Guid c = await database.Plans.AddAsync("C", "", kept, cancellationToken: Stop);
-        IReadOnlyList<PlanSummary> plans = await database.Plans.ListAsync(Stop);
+        IReadOnlyList<PlanSummary> plans = (await database.Plans.PageAsync(1, 100, Stop)).Rows;
         Assert.Equal([c, b, a], plans.Take(3).Select(plan => plan.Id));
         Assert.Equal(first, plans[2].Created);
         Assert.Equal(TimeSpan.Zero, plans[2].Created.Offset);
@@ -73,7 +73,7 @@ public abstract class PlanContract
 
         database.Clock.Now = first.AddDays(1);
         Assert.Equal(SaveOutcome.Saved, await database.Plans.RenameAsync(a, "A again", "Thick", plans[2].Version, Stop));
-        plans = await database.Plans.ListAsync(Stop);
+        plans = (await database.Plans.PageAsync(1, 100, Stop)).Rows;
         Assert.Equal(a, plans[0].Id);
         Assert.Equal(("A again", "Thick", first, first.AddDays(1)), (plans[0].Name, plans[0].Note, plans[0].Created, plans[0].Updated));
     }
@@ -83,11 +83,11 @@ public abstract class PlanContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid id = await database.Plans.AddAsync("A", "q=1", await SnapshotAsync(database), "note", Stop);
-        Guid copy = (await database.Plans.CopyAsync(id, "B", Stop))!.Value;
+        Guid id = await database.Plans.AddAsync("A", "q=1", await SnapshotAsync(database), "note", cancellationToken: Stop);
+        Guid copy = (await database.Plans.CopyAsync(id, "B", cancellationToken: Stop))!.Value;
         Assert.Equal(SaveOutcome.Saved, await database.Plans.DeleteAsync(id, 1, Stop));
         Assert.Null(await database.Plans.FindAsync(id, Stop));
-        Assert.Null(await database.Plans.CopyAsync(id, "C", Stop));
+        Assert.Null(await database.Plans.CopyAsync(id, "C", cancellationToken: Stop));
         SavedPlan plan = (await database.Plans.FindAsync(copy, Stop))!;
         Assert.Equal(("B", "q=1", "note"), (plan.Summary.Name, plan.Summary.Query, plan.Summary.Note));
         Assert.NotNull(plan.Snapshot);

@@ -34,7 +34,7 @@ public abstract class RecipeContract
         await database.StartAsync(withDemo: false);
         foreach (StockRecipe recipe in StandardRecipes.Book.Recipes)
         {
-            string id = await database.Recipes.AddAsync(recipe with { CopiedFrom = recipe.Name }, StandardRecipes.Book, Stop);
+            string id = await database.Recipes.AddAsync(recipe with { CopiedFrom = recipe.Name }, StandardRecipes.Book, cancellationToken: Stop);
             Assert.False(StandardRecipes.Book.TryFind(id, out _));
             OwnRecipe own = (await database.Recipes.FindAsync(id, Stop))!;
             Assert.Null(own.Trouble);
@@ -53,7 +53,7 @@ public abstract class RecipeContract
         await Recipe.SampleAsync(
             async recipe =>
             {
-                string id = await database.Recipes.AddAsync(recipe, StandardRecipes.Book, Stop);
+                string id = await database.Recipes.AddAsync(recipe, StandardRecipes.Book, cancellationToken: Stop);
                 Same.As(recipe with { Id = id }, (await database.Recipes.FindAsync(id, Stop))!.Recipe);
             },
             iter: 60,
@@ -65,7 +65,7 @@ public abstract class RecipeContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync(withDemo: false);
-        string id = await database.Recipes.AddAsync(StandardRecipes.Book.Recipes[0], StandardRecipes.Book, Stop);
+        string id = await database.Recipes.AddAsync(StandardRecipes.Book.Recipes[0], StandardRecipes.Book, cancellationToken: Stop);
         OwnRecipe seen = (await database.Recipes.FindAsync(id, Stop))!;
         database.Clock.Now = database.Clock.Now.AddHours(1);
         Assert.Equal(SaveOutcome.Saved, await database.Recipes.SaveAsync(seen.Recipe! with { Name = "First" }, seen.Version, Stop));

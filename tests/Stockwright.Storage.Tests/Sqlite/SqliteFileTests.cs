@@ -167,8 +167,8 @@ public sealed class SqliteFileTests
     {
         await using SqliteTestDatabase database = new();
         await database.StartAsync();
-        await database.Recipes.AddAsync(Recipes.StandardRecipes.Book.Recipes[0] with { Name = "Good" }, Recipes.StandardRecipes.Book, Stop);
-        await database.Recipes.AddAsync(Recipes.StandardRecipes.Book.Recipes[0] with { Name = "Bad" }, Recipes.StandardRecipes.Book, Stop);
+        await database.Recipes.AddAsync(Recipes.StandardRecipes.Book.Recipes[0] with { Name = "Good" }, Recipes.StandardRecipes.Book, cancellationToken: Stop);
+        await database.Recipes.AddAsync(Recipes.StandardRecipes.Book.Recipes[0] with { Name = "Bad" }, Recipes.StandardRecipes.Book, cancellationToken: Stop);
         await RunAsync(database.File, "UPDATE Recipes SET Document = '{\"x\": 1}' WHERE Id = 'bad'");
         IReadOnlyList<OwnRecipe> recipes = await database.Recipes.ListAsync(Stop);
         Assert.Equal(["bad", "good"], recipes.Select(recipe => recipe.Id), StringComparer.Ordinal);

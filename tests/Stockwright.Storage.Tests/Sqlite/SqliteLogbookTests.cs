@@ -61,7 +61,7 @@ public sealed class SqliteLogbookTests
         Assert.Equal("Old kitchen", kitchen.Details.Value.Name);
         Assert.Equal("Old pot", Assert.Single(kitchen.Pots).Value.Name);
         Assert.Equal(7, kitchen.Pots[0].Version);
-        PlanSummary plan = Assert.Single(await database.Plans.ListAsync(Stop));
+        PlanSummary plan = Assert.Single((await database.Plans.PageAsync(1, 100, Stop)).Rows);
         Assert.Equal(("Old plan", "q=1"), (plan.Name, plan.Query));
         Assert.Matches("^[0-9a-f]{40}$", await database.Batches.CalendarTokenAsync(cancellationToken: Stop));
     }
