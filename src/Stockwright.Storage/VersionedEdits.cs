@@ -1,4 +1,6 @@
+using System.Data;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 using Stockwright.Storage.Entities;
 
 namespace Stockwright.Storage;
@@ -6,7 +8,8 @@ namespace Stockwright.Storage;
 /// <summary>Edits that lose nothing: the row is written only if it still is as the cook saw it.</summary>
 internal static class VersionedEdits
 {
-    private const int MostAttempts = 8;
+    // A queue in order of arrival: a database that is waited for by asking again and again lets one of many wait too long.
+    private static readonly SemaphoreSlim Adding = new(1, 1);
 
     public static async Task<SaveOutcome> EditAsync<T>(
         this StockwrightContext context, T? row, int version, Action<T> change, CancellationToken cancellationToken)
@@ -37,14 +40,15 @@ internal static class VersionedEdits
     }
 
     /// <summary>
-    /// Adds a row under a stable name that was free when looked up, and looks again if somebody took it meanwhile. The same form sent
-    /// again adds nothing: it is answered with what it added the first time.
+    /// Adds a row under a stable name that is free. Looking it up and adding it are one serializable transaction, so that of many who
+    /// add at once, in this program or another, each waits for the one before and sees the names it took. The same form sent again adds
+    /// nothing: it is answered with what it added the first time.
     /// </summary>
     /// <param name="contexts">Makes contexts.</param>
     /// <param name="formKey">What tells the form from every other, or null when it cannot be told.</param>
     /// <param name="now">When it was sent.</param>
     /// <param name="add">Adds the row and gives its name.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the wait.</param>
     /// <returns>The name given.</returns>
     public static async Task<string> AddNamedAsync(
         this IDbContextFactory<StockwrightContext> contexts,
@@ -53,9 +57,11 @@ internal static class VersionedEdits
         Func<StockwrightContext, Task<string>> add,
         CancellationToken cancellationToken)
     {
-        for (int attempt = 1; ; attempt++)
+        await Adding.WaitAsync(cancellationToken);
+        try
         {
             await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+            await using IDbContextTransaction transaction = await context.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancellationToken);
             if (formKey is not null && await context.SentForms.FindAsync([formKey], cancellationToken) is { } before)
             {
                 return before.Added;
@@ -67,14 +73,13 @@ internal static class VersionedEdits
                 context.Add(new SentFormEntity { Key = formKey, Added = id, StoredUtc = now.UtcDateTime });
             }
 
-            try
-            {
-                await context.SaveChangesAsync(cancellationToken);
-                return id;
-            }
-            catch (DbUpdateException) when (attempt < MostAttempts)
-            {
-            }
+            await context.SaveChangesAsync(cancellationToken);
+            await transaction.CommitAsync(cancellationToken);
+            return id;
+        }
+        finally
+        {
+            Adding.Release();
         }
     }
 

@@ -49,6 +49,30 @@ public abstract class KitchenContract
     }
 
     [Fact]
+    public async Task Pots_of_one_name_added_at_once_all_stand_there_under_names_of_their_own()
+    {
+        const int Together = 20;
+        await using TestDatabase database = NewDatabase();
+        await database.StartAsync();
+        Pot pot = DemoKitchen.Pots[0] with { Name = "The dented one" };
+        using Barrier start = new(Together);
+        string[] ids = await Task.WhenAll(Enumerable.Range(0, Together).Select(_ => Task.Factory.StartNew(
+            () =>
+            {
+                start.SignalAndWait(Stop);
+                return database.Kitchen.AddAsync(pot, Stop);
+            },
+            Stop,
+            TaskCreationOptions.LongRunning,
+            TaskScheduler.Default).Unwrap()));
+        Assert.Equal(Together, ids.Distinct(StringComparer.Ordinal).Count());
+        KeptKitchen kitchen = await database.Kitchen.ReadAsync(Stop);
+        IEnumerable<Pot> added = kitchen.Pots.Select(row => row.Value).Where(row => string.Equals(row.Name, pot.Name, StringComparison.Ordinal));
+        Assert.Equal(ids.Order(StringComparer.Ordinal), added.Select(row => row.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(DemoKitchen.Pots.Count + Together, kitchen.Pots.Count);
+    }
+
+    [Fact]
     public async Task Without_the_demonstration_the_kitchen_is_empty_and_stays_so()
     {
         await using TestDatabase database = NewDatabase();
