@@ -97,6 +97,7 @@ builder.Services.AddBatches();
 WebApplication app = builder.Build();
 
 app.UseSecurityHeaders();
+app.UseReadableRequests();
 app.UseHostCheck();
 app.UsePageCaching();
 app.UseFriendlyErrors();

@@ -47,6 +47,11 @@ internal static class JsonBody
             using JsonDocument document = JsonDocument.Parse(body.GetBuffer().AsMemory(0, (int)body.Length), new JsonDocumentOptions { MaxDepth = 8 });
             return (read(document.RootElement), null);
         }
+        catch (BadHttpRequestException broken)
+        {
+            // Cut short or framed wrongly on its way: the sender's line, not our failure.
+            return (null, TypedResults.Problem("The body was cut short or damaged on its way. Send it again.", statusCode: broken.StatusCode));
+        }
         catch (JsonException exception)
         {
             return (null, TypedResults.Problem($"The body is not JSON that can be read: {exception.Message}", statusCode: StatusCodes.Status400BadRequest));
