@@ -38,6 +38,8 @@ internal sealed record IngredientDocument
 
     public IReadOnlyList<string> Allergens { get; init; } = [];
 
+    public string? Family { get; init; }
+
     public string? UsdaNumber { get; init; }
 
     public string? Note { get; init; }
@@ -61,6 +63,7 @@ internal sealed record IngredientDocument
         Pieces = [.. row.Pieces.Select(piece => new PieceDocument(
             piece.Name, piece.Plural, StatedDocument.From(piece.Mass, mass => mass.Kilograms), piece.IsTrimmed))],
         Allergens = row.Allergens,
+        Family = row.Family,
         UsdaNumber = row.UsdaNumber,
         Note = row.Note,
     };
@@ -84,6 +87,7 @@ internal sealed record IngredientDocument
         Pieces = [.. Pieces.Select(piece => new Piece(
             piece.Name, piece.Kilograms.To(kilograms => Mass.FromKilograms(kilograms)), piece.IsTrimmed) { Plural = piece.Plural })],
         Allergens = Allergens,
+        Family = Family,
         UsdaNumber = UsdaNumber,
         Note = Note,
     };

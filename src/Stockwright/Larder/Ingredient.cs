@@ -64,6 +64,9 @@ public sealed record Ingredient
     /// <summary>Allergens as the table flags them, for instance <c>celery</c> or <c>fish</c>.</summary>
     public IReadOnlyList<string> Allergens { get; init; } = [];
 
+    /// <summary>Botanical family, one of <see cref="BotanicalFamily.Known"/>, where its relatives matter to an eater with an allergy; else null.</summary>
+    public string? Family { get; init; }
+
     /// <summary>USDA SR28 number where the row is based on one.</summary>
     public string? UsdaNumber { get; init; }
 

@@ -65,6 +65,7 @@ public static class LarderFile
             BoneShare = Fraction(row, "boneShare", sources),
             Pieces = row.Rows("pieces", "piece", piece => ReadPiece(piece, sources)),
             Allergens = row.Texts("allergens"),
+            Family = row.OptionalText("family"),
             Note = row.OptionalText("note"),
         };
         Check(row, ingredient);
@@ -95,6 +96,11 @@ public static class LarderFile
         if (ingredient.Allergens.FirstOrDefault(word => !Allergen.Known.Contains(word)) is { } unknown)
         {
             throw row.Fail($"'allergens' holds '{unknown}'; it must be one of {string.Join(", ", Allergen.Known.Order(StringComparer.Ordinal))}");
+        }
+
+        if (ingredient.Family is { } family && !BotanicalFamily.Known.Contains(family))
+        {
+            throw row.Fail($"'family' is '{family}'; it must be one of {string.Join(", ", BotanicalFamily.Known.Order(StringComparer.Ordinal))}");
         }
     }
 
