@@ -19,6 +19,7 @@ namespace Stockwright.Web.Api;
 /// <param name="Fat">Where the fat goes.</param>
 /// <param name="Nutrition">Energy and nutrients, before any salt at the table.</param>
 /// <param name="Allergens">What each place asks to be declared. Never a promise that anything is absent.</param>
+/// <param name="AllergenRemarks">What no list asks for and an eater with an allergy must know.</param>
 /// <param name="WithMore">Body with the cuts to try, or null.</param>
 /// <param name="Set">How to make it set, or null when that is not asked.</param>
 /// <param name="Notices">What to know with it.</param>
@@ -37,6 +38,7 @@ public sealed record PredictionDocument(
     FatDocument Fat,
     NutritionDocument Nutrition,
     IReadOnlyList<AllergenDocument> Allergens,
+    IReadOnlyList<AllergenRemarkDocument> AllergenRemarks,
     TrialDocument? WithMore,
     SetDocument? Set,
     IReadOnlyList<NoticeDocument> Notices,
@@ -112,7 +114,10 @@ public sealed record FactsDocument(
     double EnergyJoules, double ProteinKilograms, double FatKilograms, double CarbohydrateKilograms, double SodiumKilograms, double SaltEquivalentKilograms);
 
 /// <summary>What one place asks to be declared.</summary>
-public sealed record AllergenDocument(Jurisdiction Place, string PlaceName, IReadOnlyList<AllergenFlagDocument> Declare, string Statement);
+public sealed record AllergenDocument(Jurisdiction Place, string PlaceName, IReadOnlyList<AllergenFlagDocument> Declare, IReadOnlyList<string> Remarks, string Statement);
+
+/// <summary>What to know beside the lists, with its source.</summary>
+public sealed record AllergenRemarkDocument(string Id, IReadOnlyList<string> Ingredients, string Text, string Source, string Grade);
 
 /// <summary>One allergen to declare.</summary>
 public sealed record AllergenFlagDocument(string Allergen, string Name, IReadOnlyList<string> Ingredients, string Clause, string? Note);

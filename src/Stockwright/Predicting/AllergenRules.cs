@@ -9,16 +9,17 @@ namespace Stockwright.Predicting;
 public sealed record AllergenSource(Ingredient Ingredient, Mass Mass);
 
 /// <summary>
-/// The allergen lists (B.22): Regulation (EU) 1169/2011 Annex II read in the text; the US, Canadian and Australia New Zealand
-/// lists from memory. To be checked against the law in force before a label is printed.
+/// The allergen lists (B.22): Regulation (EU) 1169/2011 Annex II and the Canadian regulations read in the text; the US and the Australia
+/// New Zealand lists from memory. Canada asks for the species of crustacean and mollusc (Canadian Food Inspection Agency, how to label
+/// allergens) and of fish [from memory]. To be checked against the law in force before a label is printed.
 /// </summary>
 public static class AllergenRules
 {
     /// <summary>Sulphites count from here, mg of sulphur dioxide per kg: above it in the EU and UK, at it or above elsewhere.</summary>
     public const double SulphiteLimitMilligramsPerKilogram = 10;
 
-    /// <summary>Most sulphur dioxide a dry white wine may hold in the EU, mg/kg (200 mg/L; red 150) [from memory]; taken for any wine, to be careful.</summary>
-    public const double WineSulphiteMilligramsPerKilogram = 200;
+    private const string CrustaceanSulphites =
+        "Ask for untreated prawns; shells and heads hold the most. Declare it unless the supplier says they are untreated: how much there is only the supplier knows.";
 
     private static readonly string[] Words = ["celery", "fish", "crustacean", "mollusc", "soy", "gluten", "egg", "milk", "mustard", "sesame", "peanut", "nuts", "lupin", "sulphites"];
 
@@ -43,13 +44,6 @@ public static class AllergenRules
             ? milligramsPerKilogram > SulphiteLimitMilligramsPerKilogram
             : milligramsPerKilogram >= SulphiteLimitMilligramsPerKilogram;
 
-    /// <summary>Sulphur dioxide the wine can bring to the finished stock at most, mg/kg; simmering is not relied on to drive it off.</summary>
-    public static double SulphitesFromWine(IReadOnlyList<AllergenSource> sources, Mass stock)
-    {
-        ArgumentNullException.ThrowIfNull(sources);
-        return sources.Where(IsDiluted).Sum(source => source.Mass.Kilograms) * WineSulphiteMilligramsPerKilogram / stock.Kilograms;
-    }
-
     private static AllergenReport Report(Jurisdiction place, IReadOnlyList<AllergenSource> sources, Mass stock)
     {
         List<AllergenFlag> flags = [];
@@ -65,7 +59,7 @@ public static class AllergenRules
         string statement = flags.Count > 0
             ? "By ingredient only. Traces from boards, pots and suppliers are not counted: read the labels of what you bought."
             : "None of the ingredients planned is on this list. That is not a promise: traces from boards, pots and suppliers are not counted, and labels of bought ingredients must be read.";
-        return new AllergenReport(place, PlaceName(place), flags, statement);
+        return new AllergenReport(place, PlaceName(place), flags, [.. new[] { WineBelowTheLimit(place, sources, stock) }.OfType<string>()], statement);
     }
 
     private static AllergenFlag? Flag(Jurisdiction place, string word, AllergenSource[] holding, Mass stock)
@@ -81,21 +75,64 @@ public static class AllergenRules
 
     private static AllergenFlag? Sulphites(Jurisdiction place, AllergenSource[] holding, Mass stock)
     {
-        double level = SulphitesFromWine(holding, stock);
-        bool undiluted = holding.Any(source => !IsDiluted(source));
-        if (!undiluted && !SulphitesCount(place, level))
+        AllergenSource[] wines = [.. holding.Where(IsWine)];
+        AllergenSource[] others = [.. holding.Where(source => !IsWine(source))];
+        if (others.Length == 0 && !SulphitesCount(place, WineSulphites.Level(place, wines, stock.Kilograms)))
         {
             return null;
         }
 
-        string note = undiluted
-            ? "Cured meat and some bought ingredients hold sulphites in amounts only their label tells."
-            : FormattableString.Invariant($"The wine can bring up to {level:0} mg/kg to the finished stock; the limit is 10 mg/kg. Boiling does not drive it off reliably, and reducing the stock raises it.");
-        return new AllergenFlag("sulphites", "sulphites (sulphur dioxide)", Names(holding), Clause(place, "sulphites"), note);
+        List<string> notes = [];
+        if (others.Any(IsCrustacean))
+        {
+            notes.Add(CrustaceanSulphites);
+        }
+
+        string[] unknown = Names([.. others.Where(source => !IsCrustacean(source))]);
+        if (unknown.Length > 0)
+        {
+            notes.Add($"How much there is in {string.Join("; ", unknown).ToLowerInvariant()} only the label tells.");
+        }
+
+        if (wines.Length > 0)
+        {
+            notes.Add($"{AtTheCeiling(place, wines, stock)} Boiling does not drive it off reliably, and reducing the stock raises it.");
+        }
+
+        return new AllergenFlag("sulphites", "sulphites (sulphur dioxide)", Names(holding), Clause(place, "sulphites"), string.Join(' ', notes));
     }
 
-    private static bool IsDiluted(AllergenSource source) =>
-        source.Ingredient.Group == IngredientGroup.Liquid && source.Ingredient.Allergens.Contains("sulphites", StringComparer.Ordinal);
+    /// <summary>Says why wine is not declared, where it is not; null without wine, or when it is declared.</summary>
+    private static string? WineBelowTheLimit(Jurisdiction place, IReadOnlyList<AllergenSource> sources, Mass stock)
+    {
+        AllergenSource[] wines = [.. sources.Where(source => source.Mass > Mass.Zero && IsWine(source))];
+        if (wines.Length == 0 || SulphitesCount(place, WineSulphites.Level(place, wines, stock.Kilograms)))
+        {
+            return null;
+        }
+
+        double sweet = WineSulphites.Level(place, wines, stock.Kilograms, sweetest: true);
+        string declare = SulphitesCount(place, sweet)
+            ? FormattableString.Invariant($" As a sweet wine it would bring {sweet:0.#} mg/kg: declare sulphites if yours is one.")
+            : "";
+        return $"Sulphites are not listed for the wine. {AtTheCeiling(place, wines, stock)}{declare} Reducing the stock raises it.";
+    }
+
+    private static string AtTheCeiling(Jurisdiction place, AllergenSource[] wines, Mass stock)
+    {
+        SulphiteCeiling[] ceilings = [.. wines.Select(source => WineSulphites.Ceiling(place, WineSulphites.KindOf(source.Ingredient)!.Value)).Distinct()];
+        string taken = string.Join("; ", ceilings.Select(ceiling => FormattableString.Invariant($"{ceiling.MilligramsPerLitre:0} mg/L for {ceiling.Text}, {ceiling.Source}")));
+        string sweet = WineSulphites.Sweetest(place) is { } most && wines.Any(source => WineSulphites.KindOf(source.Ingredient) != WineKind.Fortified)
+            ? FormattableString.Invariant($" {most.Text} may hold {most.MilligramsPerLitre:0} mg/L.")
+            : "";
+        string counts = place == Jurisdiction.EuropeanUnionAndUnitedKingdom ? "above 10 mg/kg" : "from 10 mg/kg";
+        return FormattableString.Invariant($"Wine as full of sulphite as the law lets it be would bring {WineSulphites.Level(place, wines, stock.Kilograms):0.#} mg/kg to the finished stock ({taken}); it is declared {counts}.{sweet}");
+    }
+
+    private static bool IsWine(AllergenSource source) =>
+        WineSulphites.KindOf(source.Ingredient) is not null && source.Ingredient.Allergens.Contains("sulphites", StringComparer.Ordinal);
+
+    private static bool IsCrustacean(AllergenSource source) => source.Ingredient.Allergens.Contains("crustacean", StringComparer.Ordinal);
 
     private static string[] Names(AllergenSource[] holding) => [.. holding.Select(source => source.Ingredient.Name).Distinct(StringComparer.Ordinal)];
 
@@ -119,8 +156,9 @@ public static class AllergenRules
         (Jurisdiction.UnitedStates, "peanut") => ("peanuts", null),
         (Jurisdiction.Canada, "celery" or "lupin") => null,
         (Jurisdiction.Canada, "gluten") => ("wheat or other gluten source", "Name the cereal: wheat, barley, rye, oats or triticale."),
-        (Jurisdiction.Canada, "crustacean") => ("crustaceans", null),
-        (Jurisdiction.Canada, "mollusc") => ("molluscs", null),
+        (Jurisdiction.Canada, "fish") => ("fish", "Name the species."),
+        (Jurisdiction.Canada, "crustacean") => ("crustaceans", "Name the species: crab, lobster, shrimp."),
+        (Jurisdiction.Canada, "mollusc") => ("molluscs", "Name the species: mussel, oyster, scallop."),
         (Jurisdiction.Canada, "egg") => ("eggs", null),
         (Jurisdiction.Canada, "nuts") => ("tree nuts", "Name the nut."),
         (Jurisdiction.Canada, "soy") => ("soybeans", null),
@@ -137,7 +175,9 @@ public static class AllergenRules
         Jurisdiction.UnitedStates => word is "sulphites"
             ? "21 CFR 101.100(a)(4) and 130.9 [from memory]"
             : "Federal Food, Drug, and Cosmetic Act s. 201(qq) [from memory]",
-        Jurisdiction.Canada => "Food and Drug Regulations B.01.010.1 [from memory]",
+        Jurisdiction.Canada => word is "sulphites"
+            ? "Food and Drug Regulations B.01.010.2 [from memory] and B.01.010.3"
+            : "Food and Drug Regulations B.01.010.1",
         _ => "Food Standards Code, Standard 1.2.3 s. 4 and Schedule 9 s. 3 [names from memory]",
     };
 

@@ -31,6 +31,9 @@ public sealed record BatchPrediction
     /// <summary>What each place asks to be declared.</summary>
     public required IReadOnlyList<AllergenReport> Allergens { get; init; }
 
+    /// <summary>What no list asks for and an eater with an allergy must know.</summary>
+    public required IReadOnlyList<AllergenRemark> AllergenRemarks { get; init; }
+
     /// <summary>Plain sentences the cook should read with it.</summary>
     public required IReadOnlyList<PlanNotice> Notices { get; init; }
 

@@ -28,5 +28,6 @@ public sealed record AllergenFlag(string Word, string Name, IReadOnlyList<string
 /// <param name="Place">Whose list.</param>
 /// <param name="PlaceName">Its name.</param>
 /// <param name="Flags">To declare; may be empty.</param>
+/// <param name="Remarks">Sentences on what is not declared and why, for this place; may be empty.</param>
 /// <param name="Statement">A sentence to show with it. It never says the stock is free from anything.</param>
-public sealed record AllergenReport(Jurisdiction Place, string PlaceName, IReadOnlyList<AllergenFlag> Flags, string Statement);
+public sealed record AllergenReport(Jurisdiction Place, string PlaceName, IReadOnlyList<AllergenFlag> Flags, IReadOnlyList<string> Remarks, string Statement);

@@ -27,6 +27,7 @@ public static class PredictionMaker
         FatPrediction fat = Fat(made, solutes, liquor, yield);
         StockComposition composition = Composition(extraction.Gelatin.Kilograms, solutes, fat.Left.Kilograms / yield, liquor);
         BodyPrediction body = Body(made.Settings, composition.Gelatin, extraction);
+        AllergenSource[] sources = [.. made.Items.Select(item => new AllergenSource(item.Ingredient, Mass.FromKilograms(item.RawKilograms)))];
         return new BatchPrediction
         {
             Settings = made.Settings,
@@ -36,7 +37,8 @@ public static class PredictionMaker
             Composition = composition,
             Fat = fat,
             Nutrition = Nutrition.Of(composition, made.Settings.PortionSize),
-            Allergens = AllergenRules.Report([.. made.Items.Select(item => new AllergenSource(item.Ingredient, Mass.FromKilograms(item.RawKilograms)))], Mass.FromKilograms(yield)),
+            Allergens = AllergenRules.Report(sources, Mass.FromKilograms(yield)),
+            AllergenRemarks = AllergenRemarks.Of(sources),
             Notices = Notices(made, body),
             Assumptions = PredictionAssumptions.List(made),
         };

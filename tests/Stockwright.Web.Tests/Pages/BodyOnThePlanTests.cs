@@ -49,6 +49,14 @@ public sealed partial class BodyOnThePlanTests(StockwrightFactory factory) : ICl
         Assert.DoesNotMatch("(?i)free (from|of) (?!the|charge)|-free", page);
     }
 
+    /// <summary>Schweiz Med Wochenschr 1985;115:258: carrot and parsley are relatives of celery; whole prawns hold sulphite (Food Addit Contam B 2014).</summary>
+    [Theory]
+    [InlineData("vegetable", "Of celery’s family beside it: carrots and parsley stems.")]
+    [InlineData("shellfish", "Ask for untreated prawns; shells and heads hold the most.")]
+    [InlineData("fish-fumet", "Egg or milk may be left in white wine")]
+    public async Task What_an_eater_with_an_allergy_must_know_stands_with_the_lists(string recipe, string words) =>
+        Assert.Contains(words, await PageAsync($"/plan?recipe={recipe}"), StringComparison.Ordinal);
+
     [Fact]
     public async Task The_cheapest_way_to_a_class_is_found_and_its_price_told()
     {
