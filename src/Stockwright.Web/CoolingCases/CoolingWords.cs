@@ -106,11 +106,14 @@ internal static class CoolingWords
     public static string Stages(CoolingLimit limit, UnitSystem units) =>
         string.Join(", ", limit.Stages.Select((stage, index) => Stage(stage, units, isFirst: index == 0)));
 
-    public static string Standing(CoolingLimit limit) => limit.Standing switch
+    /// <summary>How binding a rule is.</summary>
+    public static string Standing(LimitStanding standing) => standing switch
     {
         LimitStanding.Law => "law",
+        LimitStanding.ModelCode => "model code; law where adopted",
         LimitStanding.Guidance => "guidance",
-        _ => "binds other trades, a yardstick here",
+        LimitStanding.Yardstick => "binds other trades, a yardstick here",
+        _ => throw new ArgumentOutOfRangeException(nameof(standing), standing, "Unknown standing."),
     };
 
     /// <summary>Grade of a legal figure, with what to do where it was not read.</summary>

@@ -8,24 +8,26 @@ namespace Stockwright.Keeping;
 /// <param name="Id">Stable name.</param>
 /// <param name="Source">Whose chart.</param>
 /// <param name="FridgeDays">Days in the fridge, least and most.</param>
-/// <param name="FreezerMonths">Months in the freezer, for quality, least and most.</param>
+/// <param name="FreezerMonths">Months in the freezer, for quality, least and most; null where the source gives none.</param>
 /// <param name="Provenance">Grade.</param>
-public sealed record StorageTime(string Id, string Source, (int Least, int Most) FridgeDays, (int Least, int Most) FreezerMonths, Provenance Provenance);
+public sealed record StorageTime(string Id, string Source, (int Least, int Most) FridgeDays, (int Least, int Most)? FreezerMonths, Provenance Provenance);
 
 /// <summary>The date-marking rule of one code; the day of making is the first.</summary>
 /// <param name="Id">Stable name.</param>
 /// <param name="Name">Whose rule.</param>
 /// <param name="Clause">Clause.</param>
+/// <param name="Standing">How binding it is.</param>
 /// <param name="Days">Days allowed, the day of making counted.</param>
 /// <param name="AtMost">Warmest it may be kept at.</param>
 /// <param name="Text">In plain words.</param>
 /// <param name="Provenance">Grade.</param>
-public sealed record DateMarkRule(string Id, string Name, string Clause, int Days, PrintedTemperature AtMost, string Text, Provenance Provenance);
+public sealed record DateMarkRule(string Id, string Name, string Clause, LimitStanding Standing, int Days, PrintedTemperature AtMost, string Text, Provenance Provenance);
 
 /// <summary>Hot holding, cold holding and reheating in one place.</summary>
 /// <param name="Id">Stable name.</param>
 /// <param name="Name">Where.</param>
 /// <param name="Clause">Clause.</param>
+/// <param name="Standing">How binding it is.</param>
 /// <param name="HotAtLeast">Hold hot at this or above.</param>
 /// <param name="ColdAtMost">Hold cold at this or below, or null when the rule gives no figure.</param>
 /// <param name="ReheatTo">Reheat to this.</param>
@@ -33,7 +35,7 @@ public sealed record DateMarkRule(string Id, string Name, string Clause, int Day
 /// <param name="Provenance">Grade.</param>
 /// <param name="Source">Where it was read.</param>
 public sealed record HoldingRule(
-    string Id, string Name, string Clause, PrintedTemperature HotAtLeast, PrintedTemperature? ColdAtMost, PrintedTemperature ReheatTo, string Reheat, Provenance Provenance, string Source);
+    string Id, string Name, string Clause, LimitStanding Standing, PrintedTemperature HotAtLeast, PrintedTemperature? ColdAtMost, PrintedTemperature ReheatTo, string Reheat, Provenance Provenance, string Source);
 
 /// <summary>The rules of keeping that come with the tool. Charts disagree: show each, and start from the shortest.</summary>
 public static class KeepingRules
@@ -45,7 +47,7 @@ public static class KeepingRules
     public static IReadOnlyList<StorageTime> Storage => Loaded.Value.Storage;
 
     /// <summary>The one to start from: the shortest time in the fridge, and of those the shortest in the freezer.</summary>
-    public static StorageTime Shortest => Storage.OrderBy(row => row.FridgeDays.Most).ThenBy(row => row.FreezerMonths.Most).First();
+    public static StorageTime Shortest => Storage.OrderBy(row => row.FridgeDays.Most).ThenBy(row => row.FreezerMonths?.Most ?? int.MaxValue).First();
 
     /// <summary>Date-marking rules.</summary>
     public static IReadOnlyList<DateMarkRule> DateMarking => Loaded.Value.Dates;
@@ -65,16 +67,17 @@ public static class KeepingRules
         });
 
     private static StorageTime ReadStorage(JsonRow row) =>
-        new(row.Text("id"), row.Text("source"), row.WholeRange("fridgeDays"), row.WholeRange("freezerMonths"), row.Choice<Provenance>("grade"));
+        new(row.Text("id"), row.Text("source"), row.WholeRange("fridgeDays"), row.Has("freezerMonths") ? row.WholeRange("freezerMonths") : null, row.Choice<Provenance>("grade"));
 
     private static DateMarkRule ReadDate(JsonRow row) =>
-        new(row.Text("id"), row.Text("name"), row.Text("clause"), row.WholeNumber("days", 0), row.Printed("atMost"), row.Text("text"), row.Choice<Provenance>("grade"));
+        new(row.Text("id"), row.Text("name"), row.Text("clause"), row.Choice<LimitStanding>("standing"), row.WholeNumber("days", 0), row.Printed("atMost"), row.Text("text"), row.Choice<Provenance>("grade"));
 
     private static HoldingRule ReadHolding(JsonRow row) =>
         new(
             row.Text("id"),
             row.Text("name"),
             row.Text("clause"),
+            row.Choice<LimitStanding>("standing"),
             row.Printed("hot"),
             row.OptionalPrinted("cold"),
             row.Printed("reheat"),

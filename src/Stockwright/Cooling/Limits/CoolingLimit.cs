@@ -26,8 +26,11 @@ public enum StageClock
 /// <summary>How binding a limit is.</summary>
 public enum LimitStanding
 {
-    /// <summary>Law, or model law that states adopt.</summary>
+    /// <summary>Law.</summary>
     Law,
+
+    /// <summary>A model that states or provinces adopt, in whole or in part and in varying editions: law only where adopted.</summary>
+    ModelCode,
 
     /// <summary>Guidance of an authority.</summary>
     Guidance,
