@@ -1,5 +1,5 @@
 using Stockwright.Cooling;
-using Stockwright.Keeping;
+using Stockwright.Kitchen;
 using Stockwright.Measures;
 using UnitsNet;
 
@@ -15,17 +15,8 @@ internal static class JarWords
         JarRisk.ColdAroundHot =>
             $"Never stand glass at {KitchenFormat.Text(caution.Hot!.Value, units)} in water at {KitchenFormat.Text(caution.Cold!.Value, units)}: it cracks. Chill the stock in the pot, then fill the jars.",
         JarRisk.Freezes =>
-            $"Stock freezes in these jars, and ice is a tenth larger: {Headspaces(units)} {Headspace.GlassCaution}",
+            $"Stock freezes in these jars, and ice is a tenth larger: {Headspace.Rule(length => KitchenFormat.Text(length, units))} ({Headspace.Source}). {Headspace.GlassCaution}",
         _ =>
-            "Reckoned with a tenth of each jar left empty. Lay the lids on loose and close them once it is cold: sealed warm, the middle stays in the danger zone without air. A lid that sucks down is not canning: these jars belong in the fridge.",
+            "Counted with the room the freezer needs left at the top of each jar. Lay the lids on loose and close them once it is cold: sealed warm, the middle stays in the danger zone without air. A lid that sucks down is not canning: these jars belong in the fridge.",
     };
-
-    private static string Headspaces(UnitSystem units)
-    {
-        HeadspaceFigure pint = Headspace.ForFreezing(ContainerSize.Pint, narrowTop: false);
-        HeadspaceFigure quart = Headspace.ForFreezing(ContainerSize.Quart, narrowTop: false);
-        Length narrow = Headspace.ForFreezing(ContainerSize.Pint, narrowTop: true).Height;
-        Length narrowQuart = Headspace.ForFreezing(ContainerSize.Quart, narrowTop: true).Height;
-        return $"leave {KitchenFormat.Text(pint.Height, units)} in a pint or 500 mL jar, {KitchenFormat.Text(quart.Height, units)} in a quart or litre one, {KitchenFormat.Text(narrow, units)} and {KitchenFormat.Text(narrowQuart, units)} under a narrow top ({quart.Source}).";
-    }
 }

@@ -122,7 +122,7 @@ public sealed record CoolingVessel
         };
     }
 
-    /// <summary>A straight round glass jar with a thin steel lid, filled to nine tenths: what freezes grows by a tenth.</summary>
+    /// <summary>A straight round glass jar with a thin steel lid, filled as its size says: what freezes grows by a tenth.</summary>
     public static CoolingVessel Jar(JarSize size)
     {
         ArgumentNullException.ThrowIfNull(size);
@@ -131,7 +131,7 @@ public sealed record CoolingVessel
         return Make("glass jar", diameter, null, size.Capacity.CubicMeters, resistance, size.Glass.Kilograms, 840, 0.92) with
         {
             Kind = VesselKind.Jar,
-            FillLimit = Ratio.FromDecimalFractions(0.9),
+            FillLimit = size.FillLimit,
             LidHeatCapacity = Lid(Math.PI / 4 * diameter * diameter, 0.00025 * SteelDensity, 500),
         };
     }

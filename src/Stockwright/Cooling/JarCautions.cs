@@ -25,7 +25,7 @@ public enum JarRisk
 /// <param name="Cold">The colder one.</param>
 public sealed record JarCaution(JarRisk Risk, int Step, Temperature? Hot = null, Temperature? Cold = null);
 
-/// <summary>Finds what to be careful of when stock goes into glass (project notes, safety.md 7; soda-lime glass from memory).</summary>
+/// <summary>Finds what to be careful of when stock goes into glass (soda-lime glass from memory).</summary>
 public static class JarCautions
 {
     /// <summary>The cautions of a forecast, in the order of its steps; empty when no jar is used.</summary>

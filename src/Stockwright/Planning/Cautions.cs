@@ -1,3 +1,4 @@
+using Stockwright.Kitchen;
 using Stockwright.Measures;
 using UnitsNet;
 
@@ -45,8 +46,8 @@ internal static class Cautions
 
     public static Caution Glass { get; } = new(
         "glass",
-        "Hot stock cracks cold glass, and freezing cracks full glass: warm the jars or use other tubs, and leave a tenth of the height free for the freezer.",
-        "headspace after the National Center for Home Food Preservation; glass shock from memory");
+        $"Hot stock cracks cold glass, and freezing cracks full glass: warm the jars or use other tubs, and for the freezer {Headspace.Rule(KitchenFormat.Both)}.",
+        $"{Headspace.Source}; glass shock from memory");
 
     public static Caution NotForTheShelf { get; } = new(
         "not-for-the-shelf",

@@ -42,6 +42,30 @@ public sealed class KeepingPageTests(StockwrightFactory factory) : IClassFixture
         Assert.Contains("table ends at 8000 ft", await PageAsync("/keeping?altitude=3000"), StringComparison.Ordinal);
     }
 
+    /// <summary>NCHFP, row Juices: 1/2 in and 1 1/2 in for a pint, 1 in and 1 1/2 in for a quart; USDA guide 1: the canner cools by itself.</summary>
+    [Fact]
+    public async Task Half_pints_pints_and_quarts_have_their_room_and_their_minutes()
+    {
+        string page = await PageAsync("/keeping?altitude=0");
+        Assert.Matches("US half-pint \\(237 mL\\)</th><td>13 mm</td><td>38 mm</td>", page);
+        Assert.Matches("US pint \\(473 mL\\)</th><td>13 mm</td><td>38 mm</td>", page);
+        Assert.Matches("US quart \\(946 mL\\)</th><td>25 mm</td><td>38 mm</td>", page);
+        Assert.Matches("US half-pint \\(237 mL\\)</th>\\s*<td><b>20 min", page);
+        Assert.Contains("let the canner lose its pressure by itself", page, StringComparison.Ordinal);
+    }
+
+    /// <summary>FSA and NHS: two days; FSAI: two to three, no figure for the freezer; the Food Code is a model; SSI 2006/3: 82 °C.</summary>
+    [Fact]
+    public async Task Charts_of_the_islands_stand_beside_the_others_and_each_rule_says_what_it_is()
+    {
+        string page = await PageAsync("/keeping");
+        Assert.Contains("cooled within 90 minutes", page, StringComparison.Ordinal);
+        Assert.Contains("Food Safety Authority of Ireland", page, StringComparison.Ordinal);
+        Assert.Contains("<td>no figure</td>", page, StringComparison.Ordinal);
+        Assert.Contains("3-501.17, 3-501.18; model code; law where adopted", page, StringComparison.Ordinal);
+        Assert.Contains("schedule 4; law; published", page, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("made=soon", "f-made")]
     [InlineData("made=2026-11-20&frozen=2026-11-19", "f-frozen")]
