@@ -100,5 +100,20 @@ public class EntryChecksTests
         Assert.Empty(EntryChecks.Problems(Draft(Now, new LogFact.WaterAdded(Volume.FromLiters(2))) with { Corrects = water }, Made, log.Log, Now));
     }
 
+    [Fact]
+    public void What_was_cooked_cannot_be_put_aside_as_never_cooked()
+    {
+        LogEntry aside = Draft(Now, new LogFact.NeverCooked("wrong pot"));
+        Assert.Empty(EntryChecks.Problems(aside, Made, Made.Writing().Water(60, 1).Log, Now));
+        Batches.LogWriter log = Made.Writing().Water(60, 1).Enter(100, new LogFact.CoolingBegan());
+        InputProblem problem = Assert.Single(EntryChecks.Problems(aside, Made, log.Log, Now));
+        Assert.Contains("Entry 2 says that this was cooked", problem.Message, StringComparison.Ordinal);
+
+        // Put aside, it takes no more than a closed record does.
+        Batches.LogWriter put = Made.Writing().Water(60, 1).Enter(100, new LogFact.NeverCooked());
+        Assert.True(put.Log.IsClosed && put.Log.IsNeverCooked);
+        Assert.Equal("at", Assert.Single(EntryChecks.Problems(Draft(Now, new LogFact.Skimmed()), Made, put.Log, Now)).Field);
+    }
+
     private static LogEntry Draft(DateTimeOffset at, LogFact fact) => new() { Id = new Guid("00000000-0000-0000-0000-0000000000dd"), HappenedAt = at, ReceivedAt = Now, Who = "MK", Fact = fact };
 }

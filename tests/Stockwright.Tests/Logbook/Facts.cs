@@ -57,6 +57,7 @@ internal static class Facts
         Text.Select(LogFact (text) => new LogFact.PhotoTaken(text)),
         Gen.Select(Text, Gen.Long[0, TimeSpan.FromHours(100).Ticks].Nullable(), Gen.Double[0, 1e10].Nullable()).Select(LogFact (text, ticks, joules) => new LogFact.Closed(
             text, ticks is { } time ? TimeSpan.FromTicks(time) : null, joules is { } energy ? Energy.FromJoules(energy) : null)),
+        Text.Select(LogFact (why) => new LogFact.NeverCooked(why)),
         Text.Select(LogFact (why) => new LogFact.Withdrawn(why)),
     ];
 

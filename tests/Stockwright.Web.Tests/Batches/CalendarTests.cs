@@ -144,7 +144,7 @@ public sealed class CalendarTests
 
     private static DateTimeOffset Seconds(DateTimeOffset moment) => DateTimeOffset.FromUnixTimeSeconds(moment.ToUnixTimeSeconds());
 
-    private static Task<string> TokenAsync(NewsApp app) => app.Services.GetRequiredService<BatchStore>().CalendarTokenAsync(cancellationToken: Stop);
+    private static Task<string> TokenAsync(NewsApp app) => app.Services.GetRequiredService<BatchStore>().CalendarTokenAsync(Stop);
 
     private static async Task<HttpStatusCode> StatusAsync(HttpClient browser, string address)
     {
