@@ -29,7 +29,8 @@ public sealed class LimitFiguresTests
             "fsis-1: yardstick, read; 130 F to 80 F 1.5 h, 80 F to 40 F +5 h; 6.5 h",
             "fsis-2: yardstick, read; wait 90 min, 120 F to 80 F 1 h, 80 F to 55 F +5 h; 6 h; kept at 4.4 C",
         ],
-        StandardLimits.All.Select(Written));
+        StandardLimits.All.Select(Written),
+        StringComparer.Ordinal);
 
     // What each says of itself: a model code, an exception, what it replaced, how its days count.
     [Theory]

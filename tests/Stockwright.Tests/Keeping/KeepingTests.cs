@@ -103,7 +103,8 @@ public sealed class KeepingTests
             "trade 5-5 days, 6-6 months, CommonPractice",
         ],
         KeepingRules.Storage.Select(row =>
-            $"{row.Id} {row.FridgeDays.Least}-{row.FridgeDays.Most} days, {(row.FreezerMonths is var (least, most) ? $"{least}-{most}" : "no")} months, {row.Provenance}"));
+            $"{row.Id} {row.FridgeDays.Least}-{row.FridgeDays.Most} days, {(row.FreezerMonths is var (least, most) ? $"{least}-{most}" : "no")} months, {row.Provenance}"),
+        StringComparer.Ordinal);
 
     // 3-501.17; Department of Health 1989; CXC 39-1993 [all from memory].
     [Fact]

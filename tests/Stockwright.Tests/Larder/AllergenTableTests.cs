@@ -121,7 +121,8 @@ public sealed class AllergenTableTests
     [Fact]
     public void Every_row_has_these_flags_and_no_other() => Assert.Equal(
         Expected.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => $"{pair.Key} {pair.Value}".TrimEnd()),
-        StandardLarder.Table.Ingredients.OrderBy(row => row.Id, StringComparer.Ordinal).Select(Written));
+        StandardLarder.Table.Ingredients.OrderBy(row => row.Id, StringComparer.Ordinal).Select(Written),
+        StringComparer.Ordinal);
 
     // Order of the flags does not matter, here or in the file: alphabetical, the family last.
     private static string Written(Ingredient row) => $"{row.Id} {string.Join(' ', row.Allergens.Order(StringComparer.Ordinal))} {row.Family}"
