@@ -16,9 +16,9 @@ namespace Stockwright.Web.KeepingTimes;
 public sealed record KeepingAsk(
     DateOnly Made, FrozenSpell? Frozen, FrozenPortion Portion, Volume Volume, Temperature From, Temperature Freezer, Temperature Fridge, Temperature Tap, Length Altitude);
 
-/// <summary>What freezing and thawing take.</summary>
+/// <summary>What freezing and thawing take; null for what takes longer than <see cref="FreezingTime.Longest"/>.</summary>
 /// <param name="Freeze">To 10 °C below zero at the centre, or what the freezer allows.</param>
 /// <param name="Centre">That temperature.</param>
 /// <param name="ThawInFridge">Until nothing is frozen, in the fridge.</param>
 /// <param name="ThawInWater">The same in cold tap water.</param>
-public sealed record FreezingAnswer(FreezingEstimate Freeze, Temperature Centre, FreezingEstimate ThawInFridge, FreezingEstimate ThawInWater);
+public sealed record FreezingAnswer(FreezingEstimate? Freeze, Temperature Centre, FreezingEstimate? ThawInFridge, FreezingEstimate? ThawInWater);

@@ -59,10 +59,11 @@ public sealed record PlanQuestions
     /// <summary>Price of a kilogram of it.</summary>
     public double? PowderPrice { get; init; }
 
-    /// <summary>Powder gelatin at hand, or null; 225 g Bloom when the packet does not say.</summary>
-    internal AvailablePowder? Powder => PowderBloom is null && PowderPrice is null
-        ? null
-        : new AvailablePowder(PowderBloom ?? Mass.FromGrams(GelStrength.ReferenceBloomGrams), PowderPrice);
+    /// <summary>Powder gelatin at hand, or null.</summary>
+    internal AvailablePowder? Powder => PowderBloom is null && PowderPrice is null ? null : new AvailablePowder(BloomUsed, PowderPrice);
+
+    /// <summary>Bloom reckoned with: 225 g when the packet does not say.</summary>
+    internal Mass BloomUsed => PowderBloom ?? Mass.FromGrams(GelStrength.ReferenceBloomGrams);
 
     /// <summary>Without the trials: what belongs to a plan that is kept.</summary>
     internal PlanQuestions ToKeep() => this with { More = [], Wanted = null, Cuts = [], PowderBloom = null, PowderPrice = null };

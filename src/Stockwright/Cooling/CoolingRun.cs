@@ -17,6 +17,7 @@ internal sealed class CoolingRun
     private const double FirstStepSeconds = 5;
     private const double MostStepSeconds = 900;
     private const double AimedChangeKelvins = 0.75;
+    private const double WandStepShare = 0.1;
     private const double DoneCelsius = 3;
     private const double FrozenThroughCelsius = -18;
 
@@ -171,12 +172,13 @@ internal sealed class CoolingRun
         double end = Math.Min(Horizon.TotalSeconds, step.For is { } time ? seconds + time.TotalSeconds : double.PositiveInfinity);
         double until = step.Until?.DegreesCelsius ?? double.NegativeInfinity;
         double length = FirstStepSeconds;
+        double wandSeconds = LongestWandStep(wands);
         bulkRate = 0;
         warmestRate = 0;
         Record(surroundings, number);
         while (seconds < end - 1e-6 && body.WarmestCelsius > until && !IsOver)
         {
-            length = Math.Min(length, end - seconds);
+            length = Math.Min(Math.Min(length, end - seconds), wandSeconds);
             if (warmestRate < 0 && !double.IsNegativeInfinity(until))
             {
                 length = Math.Min(length, Math.Max(1, (body.WarmestCelsius - until) / -warmestRate));
@@ -186,13 +188,21 @@ internal sealed class CoolingRun
             Advance(films, surroundings, wands, length);
             Record(surroundings, number);
             double change = Math.Max(body.LastChange, Math.Abs(surroundings.Celsius - aroundBefore));
-            length = Math.Clamp(length * Math.Clamp(AimedChangeKelvins / Math.Max(change, 1e-6), 0.3, 1.8), 1, MostStepSeconds);
+            length *= Math.Clamp(AimedChangeKelvins / Math.Max(change, 1e-6), 0.3, 1.8);
+            length = Math.Clamp(Math.Min(length, surroundings.LongestStepSeconds(body.WarmestCelsius)), 1, MostStepSeconds);
         }
 
         if (surroundings is BathSurroundings bath)
         {
             iceMelted += bath.StartIceKilograms - bath.IceKilograms;
         }
+    }
+
+    /// <summary>What the wands take is fixed over a step, so a step is short against the time in which they alone would chill the vessel.</summary>
+    private double LongestWandStep(WandState[] wands)
+    {
+        double conductance = wands.Sum(wand => wand.WattsPerKelvin);
+        return conductance > 0 ? WandStepShare * body.HeatCapacity / conductance : double.PositiveInfinity;
     }
 
     private void Advance(FaceFilms films, Surroundings surroundings, WandState[] wands, double length)

@@ -157,7 +157,7 @@ internal sealed class FaceFilms
         // Vapour pressures of the freezing-cold are those of 0 C: nothing worth counting evaporates there.
         surface = Math.Max(surface, 0);
         air = Math.Max(air, 0);
-        double quiet = Evaporation.CleanWaterKilogramsPerSquareMetreSecond(surface + 273.15, air + 273.15, humidity, airPascals);
+        double quiet = Quiet(surface, air);
         double blown = 0;
         if (fanFilm > 0)
         {
@@ -168,5 +168,24 @@ internal sealed class FaceFilms
         }
 
         return Math.Max(quiet, blown) * steamShare;
+    }
+
+    /// <summary>
+    /// P.23 takes rooms to 60 C. In a store a vat has heated beyond that, the flux falls off with the difference of vapour pressures
+    /// and ends where there is none, so that the store gets no hotter than the stock.
+    /// </summary>
+    private double Quiet(double surface, double air)
+    {
+        double most = Evaporation.MostRoomKelvins - 273.15;
+        double flux = Evaporation.CleanWaterKilogramsPerSquareMetreSecond(surface + 273.15, Math.Min(air, most) + 273.15, humidity, airPascals);
+        if (air <= most || flux <= 0)
+        {
+            return flux;
+        }
+
+        // Steam that settles in the store leaves its air saturated.
+        double over = SaturationLine.SaturationPressurePascals(surface + 273.15);
+        double drive = over - SaturationLine.SaturationPressurePascals(air + 273.15);
+        return drive > 0 ? flux * drive / (over - SaturationLine.SaturationPressurePascals(most + 273.15)) : 0;
     }
 }

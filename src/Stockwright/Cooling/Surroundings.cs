@@ -22,6 +22,10 @@ internal abstract class Surroundings
         return Celsius + half;
     }
 
+    /// <summary>Longest step in which what the stock gives, taken as fixed, cannot carry them past it.</summary>
+    /// <param name="stockCelsius">Warmest part of the stock.</param>
+    internal virtual double LongestStepSeconds(double stockCelsius) => double.PositiveInfinity;
+
     /// <summary>Takes heat during a step; returns seconds into the step at which ice gave out, or null.</summary>
     internal double? Take(double joules, double seconds)
     {
@@ -86,6 +90,8 @@ internal sealed class BathSurroundings : Surroundings
 /// <summary>The air of a cold store, held by a machine of limited strength (C.8).</summary>
 internal sealed class StoreSurroundings : Surroundings
 {
+    private const double StepShare = 0.3;
+
     private readonly double holds;
     private readonly double room;
     private readonly double leak;
@@ -93,6 +99,7 @@ internal sealed class StoreSurroundings : Surroundings
     private readonly double machineWatts;
     private readonly double gain;
     private double celsius;
+    private double load;
 
     internal StoreSurroundings(ColdStore store, double roomCelsius, double machineFactor)
     {
@@ -109,9 +116,13 @@ internal sealed class StoreSurroundings : Surroundings
 
     internal override double Celsius => celsius;
 
+    /// <summary>Load over difference is the pace at which the air nears the stock, and steam makes it up to twice as fast near the boil.</summary>
+    internal override double LongestStepSeconds(double stockCelsius) =>
+        load > 0 ? StepShare * capacity * Math.Max(0, stockCelsius - celsius) / load : double.PositiveInfinity;
+
     protected override double? Absorb(double joules, double seconds)
     {
-        double load = joules / seconds;
+        load = joules / seconds;
         int parts = Math.Max(1, (int)Math.Ceiling(seconds * (gain + leak) / capacity * 2));
         double part = seconds / parts;
         for (int i = 0; i < parts; i++)

@@ -29,6 +29,9 @@ internal sealed class WandState
         }
     }
 
+    /// <summary>What it takes for every kelvin the stock is warmer, W/K.</summary>
+    internal double WattsPerKelvin => Conductance * factor;
+
     /// <summary>Takes heat from stock for a step and returns the mean power, W.</summary>
     internal double Take(double stockCelsius, double seconds)
     {

@@ -23,12 +23,17 @@ public static class FreezingTime
     /// <summary>Film in a still freezer or fridge, W/m2K (6 to 10).</summary>
     public static readonly HeatTransferCoefficient StillAir = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(8);
 
+    /// <summary>Coldest and warmest freezer taken, for freezing in and for what comes out of it.</summary>
+    public static readonly (Temperature Least, Temperature Most) FreezerRange = (Temperature.FromDegreesCelsius(-80), Temperature.FromDegreesCelsius(-12));
+
+    /// <summary>What takes longer has no figure: it lies in something hardly colder or warmer than it is to get.</summary>
+    public static readonly TimeSpan Longest = TimeSpan.FromDays(60);
+
     private const int SlabCells = 40;
     private const int Rings = 12;
     private const int Layers = 12;
     private const double StepsPerPlankTime = 400;
     private const double FilmSpread = 1.2632;
-    private static readonly TimeSpan Longest = TimeSpan.FromDays(60);
 
     /// <summary>Time until the centre is frozen down to a temperature.</summary>
     /// <param name="portion">1 to 60 cm across.</param>
@@ -36,13 +41,14 @@ public static class FreezingTime
     /// <param name="freezer">Colder than <paramref name="centre"/>.</param>
     /// <param name="centre">Below -0.5 °C.</param>
     /// <param name="film">1 to 2000 W/m2K; null for still air.</param>
+    /// <returns>Null when it takes longer than <see cref="Longest"/> with the weakest film.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
-    public static FreezingEstimate Freeze(FrozenPortion portion, Temperature start, Temperature freezer, Temperature centre, HeatTransferCoefficient? film = null)
+    public static FreezingEstimate? Freeze(FrozenPortion portion, Temperature start, Temperature freezer, Temperature centre, HeatTransferCoefficient? film = null)
     {
         (double h, FreezingFood food) = Checked(portion, film);
         PhysicsRange.Within(start.DegreesCelsius, 0, 100, "°C", "The starting temperature", nameof(start));
         double freezing = food.FreezingPoint.DegreesCelsius;
-        if (!(centre.DegreesCelsius < freezing && freezer < centre && freezer.DegreesCelsius >= -80))
+        if (!(centre.DegreesCelsius < freezing && freezer < centre && freezer >= FreezerRange.Least))
         {
             throw new ArgumentOutOfRangeException(nameof(freezer), freezer, "The freezer must be colder than the centre is to get, and the centre below -0.5 °C.");
         }
@@ -52,23 +58,23 @@ public static class FreezingTime
         TimeSpan plankSlab = FreezingFormulas.Plank(food, FreezingShape.Slab, Length.FromMeters(2 * half), used, freezer);
         double biot = h * half / food.FrozenConductivity.WattsPerMeterKelvin;
         double factor = portion.Diameter is { } diameter ? ShapeFactor(diameter.Meters, portion.Height.Meters, biot) : 1;
-        return new FreezingEstimate(
-            Band(portion, h, plankSlab, start.DegreesCelsius, freezer.DegreesCelsius, centre.DegreesCelsius),
-            plankSlab / factor,
-            FreezingFormulas.Pham(food, factor, Length.FromMeters(half), used, freezer, start, centre));
+        return Band(portion, h, plankSlab, start.DegreesCelsius, freezer.DegreesCelsius, centre.DegreesCelsius) is { } time
+            ? new FreezingEstimate(time, plankSlab / factor, FreezingFormulas.Pham(food, factor, Length.FromMeters(half), used, freezer, start, centre))
+            : null;
     }
 
     /// <summary>Time until the centre reaches a temperature, lying in air or water.</summary>
     /// <param name="portion">1 to 60 cm across.</param>
-    /// <param name="start">Frozen, -60 to -1 °C.</param>
+    /// <param name="start">Frozen, from the coldest of <see cref="FreezerRange"/> to -1 °C.</param>
     /// <param name="around">Temperature of air or water, warmer than <paramref name="centre"/>, at most 60 °C.</param>
     /// <param name="centre">Above -0.5 °C; 0 °C for thawed.</param>
     /// <param name="film">1 to 2000 W/m2K; null for still air.</param>
+    /// <returns>Null when it takes longer than <see cref="Longest"/> with the weakest film.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
-    public static FreezingEstimate Thaw(FrozenPortion portion, Temperature start, Temperature around, Temperature centre, HeatTransferCoefficient? film = null)
+    public static FreezingEstimate? Thaw(FrozenPortion portion, Temperature start, Temperature around, Temperature centre, HeatTransferCoefficient? film = null)
     {
         (double h, FreezingFood food) = Checked(portion, film);
-        PhysicsRange.Within(start.DegreesCelsius, -60, -1, "°C", "The starting temperature", nameof(start));
+        PhysicsRange.Within(start.DegreesCelsius, FreezerRange.Least.DegreesCelsius, -1, "°C", "The starting temperature", nameof(start));
         if (!(centre.DegreesCelsius > food.FreezingPoint.DegreesCelsius && around > centre && around.DegreesCelsius <= 60))
         {
             throw new ArgumentOutOfRangeException(nameof(around), around, "To thaw it must lie in something warmer than it is to get, at most 60 °C.");
@@ -77,13 +83,12 @@ public static class FreezingTime
         HeatTransferCoefficient used = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h);
         TimeSpan slab = FreezingFormulas.ThawSlab(
             food, Length.FromMeters(Shorter(portion)), used, around, start, ThermalConductivity.FromWattsPerMeterKelvin(0.57));
-        return new FreezingEstimate(
-            Band(portion, h, slab, start.DegreesCelsius, around.DegreesCelsius, centre.DegreesCelsius),
-            null,
-            portion.Diameter is null ? slab : null);
+        return Band(portion, h, slab, start.DegreesCelsius, around.DegreesCelsius, centre.DegreesCelsius) is { } time
+            ? new FreezingEstimate(time, null, portion.Diameter is null ? slab : null)
+            : null;
     }
 
-    /// <summary>Seconds until the innermost cell passes a temperature; the grid is given, for checks against finer ones.</summary>
+    /// <summary>Seconds until the innermost cell passes a temperature, infinite beyond <see cref="Longest"/>; the grid is given, for checks against finer ones.</summary>
     internal static double Seconds(ConductionGrid grid, FreezingStock material, double film, bool allFaces, double start, double around, double centre, double step)
     {
         ConductionBoundary face = ConductionBoundary.Convective(film, around);
@@ -111,12 +116,12 @@ public static class FreezingTime
             before = now;
         }
 
-        throw new NumericalFailureException("That portion takes more than 60 days; it lies in something hardly colder or warmer than itself.");
+        return double.PositiveInfinity;
     }
 
-    private static Band<TimeSpan> Band(FrozenPortion portion, double film, TimeSpan scale, double start, double around, double centre)
+    private static Band<TimeSpan>? Band(FrozenPortion portion, double film, TimeSpan scale, double start, double around, double centre)
     {
-        TimeSpan[] times = new TimeSpan[3];
+        double[] times = new double[3];
         double[] films = [film * FilmSpread, film, film / FilmSpread];
         Parallel.For(0, 3, i =>
         {
@@ -124,9 +129,11 @@ public static class FreezingTime
                 ? ConductionGrid.Cylinder(diameter.Meters / 2, portion.Height.Meters, Rings, Layers)
                 : ConductionGrid.HalfSlab(portion.Height.Meters / 2, SlabCells);
             double step = Math.Max(1, scale.TotalSeconds / StepsPerPlankTime);
-            times[i] = TimeSpan.FromSeconds(Seconds(grid, FreezingStock.Stock, films[i], portion.Diameter is not null, start, around, centre, step));
+            times[i] = Seconds(grid, FreezingStock.Stock, films[i], portion.Diameter is not null, start, around, centre, step);
         });
-        return new Band<TimeSpan>(times[0], times[1], times[2]);
+        return double.IsFinite(times.Max())
+            ? new Band<TimeSpan>(TimeSpan.FromSeconds(times[0]), TimeSpan.FromSeconds(times[1]), TimeSpan.FromSeconds(times[2]))
+            : null;
     }
 
     private static double Shorter(FrozenPortion portion) => Math.Min(portion.Height.Meters, portion.Diameter?.Meters ?? double.PositiveInfinity);

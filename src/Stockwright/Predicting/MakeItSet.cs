@@ -75,7 +75,7 @@ public static class MakeItSet
     /// <summary>The cheapest way to a class. All added cuts go in at the start; powder at the end.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="wanted">Class wanted.</param>
-    /// <param name="cuts">Cuts at hand; those without a price are left out and said so.</param>
+    /// <param name="cuts">Cuts at hand; those without a price are left out and said so. <see cref="PowderId"/> among them is powder of <paramref name="powder"/>'s Bloom, or of 225 g.</param>
     /// <param name="powder">Powder gelatin, or null.</param>
     /// <param name="settings">What else is known; null for the defaults.</param>
     /// <exception cref="ArgumentException">More than 40 cuts, a negative price or mass, or a Bloom outside 50 to 300 g.</exception>
@@ -134,7 +134,12 @@ public static class MakeItSet
             AvailableCut cut = cuts[i];
             Larder.Ingredient ingredient = made.Plan.Request.Larder.Get(cut.IngredientId);
             string field = string.Create(CultureInfo.InvariantCulture, $"cuts-{i}-price");
-            if (cut.PricePerKilogram is not { } price)
+            if (cut.PricePerKilogram is { } powderPrice && string.Equals(cut.IngredientId, PowderId, StringComparison.Ordinal))
+            {
+                // Named among the cuts it is still the powder: it dissolves whole and is not simmered out.
+                options.Add(Powder(powder?.Bloom ?? Mass.FromGrams(GelStrength.ReferenceBloomGrams), powderPrice, cut.AtHand));
+            }
+            else if (cut.PricePerKilogram is not { } price)
             {
                 problems.Add(new InputProblem(field, $"No price for {ingredient.Name.ToLowerInvariant()}: it is left out."));
             }
@@ -158,7 +163,7 @@ public static class MakeItSet
         }
         else if (powder is { PricePerKilogram: { } price })
         {
-            options.Add(new SetOption(PowderId, price, 1000 * PowderProtein, 1000 * PowderProtein * powder.Bloom.Grams, powder.AtHand?.Kilograms ?? double.PositiveInfinity));
+            options.Add(Powder(powder.Bloom, price, powder.AtHand));
         }
 
         if (options.Count == 0)
@@ -168,6 +173,9 @@ public static class MakeItSet
 
         return options;
     }
+
+    private static SetOption Powder(Mass bloom, double price, Mass? atHand) =>
+        new(PowderId, price, 1000 * PowderProtein, 1000 * PowderProtein * bloom.Grams, atHand?.Kilograms ?? double.PositiveInfinity);
 
     private static List<SetAddition> Additions(SetSolution solution, List<SetOption> options)
     {

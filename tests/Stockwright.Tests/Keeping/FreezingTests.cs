@@ -105,7 +105,7 @@ public sealed class FreezingTests
     [Fact]
     public void Tub_through_the_front_door()
     {
-        FreezingEstimate estimate = FreezingTime.Freeze(new FrozenPortion(Length.FromCentimeters(11), Length.FromCentimeters(6)), T(5), T(-18), T(-15));
+        FreezingEstimate estimate = FreezingTime.Freeze(new FrozenPortion(Length.FromCentimeters(11), Length.FromCentimeters(6)), T(5), T(-18), T(-15))!;
         Close.Relative(13.5, estimate.Time.Central.TotalHours, 0.03);
         Close.Relative(14.5, estimate.Formula!.Value.TotalHours, 0.02);
         Assert.True(estimate.Time.Low < estimate.Time.Central && estimate.Time.Central < estimate.Time.High);
@@ -117,8 +117,8 @@ public sealed class FreezingTests
     {
         FrozenPortion thin = new(null, Length.FromCentimeters(2));
         FrozenPortion thick = new(null, Length.FromCentimeters(4));
-        Assert.True(FreezingTime.Freeze(thin, T(4), T(-18), T(-15)).Time.Central < FreezingTime.Freeze(thick, T(4), T(-18), T(-15)).Time.Central);
-        Assert.True(FreezingTime.Thaw(thick, T(-18), T(15), T(0), Film(300)).Time.Central < FreezingTime.Thaw(thick, T(-18), T(15), T(0)).Time.Central);
+        Assert.True(FreezingTime.Freeze(thin, T(4), T(-18), T(-15))!.Time.Central < FreezingTime.Freeze(thick, T(4), T(-18), T(-15))!.Time.Central);
+        Assert.True(FreezingTime.Thaw(thick, T(-18), T(15), T(0), Film(300))!.Time.Central < FreezingTime.Thaw(thick, T(-18), T(15), T(0))!.Time.Central);
     }
 
     [Fact]
@@ -129,6 +129,24 @@ public sealed class FreezingTests
         {
             Close.To(celsius, stock.Celsius(stock.JoulesPerCubicMetre(celsius)), 1e-9);
         }
+    }
+
+    // What was frozen in the coldest freezer taken can be thawed: a colder start takes longer, by the heat of 20 K of ice at most.
+    [Fact]
+    public void The_coldest_freezer_that_freezes_it_is_taken_for_thawing_too()
+    {
+        FrozenPortion portion = new(null, Length.FromCentimeters(3));
+        double coldest = FreezingTime.Thaw(portion, FreezingTime.FreezerRange.Least, T(4), T(0))!.Time.Central.TotalHours;
+        double colder = FreezingTime.Thaw(portion, T(-60), T(4), T(0))!.Time.Central.TotalHours;
+        Assert.InRange(coldest, colder, colder * 1.15);
+    }
+
+    // Plank's own law: 24 cm of ice in air half a degree above its melting point takes a season; nobody waits for a figure.
+    [Fact]
+    public void What_takes_longer_than_anyone_waits_has_no_figure()
+    {
+        Assert.Null(FreezingTime.Thaw(new FrozenPortion(null, Length.FromCentimeters(24)), T(-18), T(0.5), T(0)));
+        Assert.NotNull(FreezingTime.Thaw(new FrozenPortion(null, Length.FromCentimeters(3)), T(-18), T(4), T(0)));
     }
 
     [Fact]

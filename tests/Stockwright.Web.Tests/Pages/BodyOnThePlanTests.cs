@@ -57,6 +57,19 @@ public sealed partial class BodyOnThePlanTests(StockwrightFactory factory) : ICl
     public async Task What_an_eater_with_an_allergy_must_know_stands_with_the_lists(string recipe, string words) =>
         Assert.Contains(words, await PageAsync($"/plan?recipe={recipe}"), StringComparison.Ordinal);
 
+    /// <summary>Powder gelatin is on the list of cuts: chosen there it is the powder, at the usual 225 g Bloom, and its price is that row's.</summary>
+    [Fact]
+    public async Task Powder_gelatin_chosen_as_a_cut_is_the_powder()
+    {
+        string page = await PageAsync("/plan?set-target=firm-jelly&set-0-cut=gelatin-powder&set-0-price=20");
+        Assert.Contains("Powder gelatin, 225 Bloom", page, StringComparison.Ordinal);
+        Assert.Contains("soaked, melted in at the end", page, StringComparison.Ordinal);
+        string beside = await PageAsync("/plan?set-target=firm-jelly&powder-price=20");
+        Assert.Equal(Answer(beside), Answer(page));
+
+        static string Answer(string of) => of[of.IndexOf("For a firm jelly add:", StringComparison.Ordinal)..of.IndexOf("Strength then", StringComparison.Ordinal)];
+    }
+
     [Fact]
     public async Task The_cheapest_way_to_a_class_is_found_and_its_price_told()
     {

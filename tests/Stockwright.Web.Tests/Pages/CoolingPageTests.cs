@@ -41,6 +41,15 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
         }
     }
 
+    /// <summary>The ends of the form's own ranges.</summary>
+    [Theory]
+    [InlineData("litres=500&vessel=own&start=105&pot-diameter=120&pot-height=120&s1-place=fridge")]
+    [InlineData("litres=500&vessel=own&start=105&pot-diameter=120&pot-height=120&pans=200")]
+    [InlineData("litres=0.1&vessel=own&pot-diameter=8&pot-height=4&kit-wands=10")]
+    [InlineData("s1-place=running&s1-into=jars&s1-deep=0.5&s1-wands=7")]
+    public async Task What_the_form_allows_is_answered(string query) =>
+        Assert.Contains("the limit", await PageAsync($"/cooling?{query}"), StringComparison.Ordinal);
+
     [Theory]
     [InlineData("s1-place=ice&s1-ice=-3", "s1-ice", "-3")]
     [InlineData("start=10&s1-place=fridge&fridge-air=12", "fridge-air", "12")]

@@ -67,6 +67,21 @@ public sealed class KeepingPageTests(StockwrightFactory factory) : IClassFixture
     }
 
     [Theory]
+    [InlineData("freezer=-61")]
+    [InlineData("freezer=-80&units=metric")]
+    [InlineData("freezer=-112&units=us")]
+    public async Task Every_freezer_the_field_takes_is_answered(string query) =>
+        Assert.Contains("Thawed in the fridge", await PageAsync($"/keeping?{query}"), StringComparison.Ordinal);
+
+    [Fact]
+    public async Task A_thaw_nobody_waits_for_is_told_as_such_and_the_rest_is_answered()
+    {
+        string page = await PageAsync("/keeping?container=bag&thick=24&fridge=0.5");
+        Assert.Contains("More than 60 days", page, StringComparison.Ordinal);
+        Assert.Contains("Thawed in cold tap water", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("made=soon", "f-made")]
     [InlineData("made=2026-11-20&frozen=2026-11-19", "f-frozen")]
     [InlineData("made=2026-11-20&frozen=2026-11-21&thawed=2026-11-20", "f-thawed")]
