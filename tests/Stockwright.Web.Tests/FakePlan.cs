@@ -71,6 +71,7 @@ internal static class FakePlan
                 Pressure = Pressure.FromHectopascals(999),
                 PressureIsMeasured = false,
                 BoilingPoint = Temperature.FromDegreesCelsius(99.6),
+                Hottest = Temperature.FromDegreesCelsius(99.6),
                 Asked = Temperature.FromDegreesCelsius(93),
                 Reached = Temperature.FromDegreesCelsius(93),
                 AskedTime = TimeSpan.FromHours(4),

@@ -105,11 +105,11 @@ internal sealed class DayStripLayout
 
     public static StepFamily FamilyOf(StepKind kind) => kind switch
     {
-        StepKind.HeatUp or StepKind.Blanch or StepKind.Remelt => StepFamily.Fire,
-        StepKind.Simmer => StepFamily.Simmer,
+        StepKind.HeatUp or StepKind.Blanch or StepKind.Remelt or StepKind.Pressurize => StepFamily.Fire,
+        StepKind.Simmer or StepKind.HoldPressure => StepFamily.Simmer,
         StepKind.Roast or StepKind.NightHold => StepFamily.Oven,
         StepKind.Cool or StepKind.Chill => StepFamily.Cold,
-        StepKind.Stand or StepKind.Soak => StepFamily.Rest,
+        StepKind.Stand or StepKind.Soak or StepKind.Release => StepFamily.Rest,
         _ => StepFamily.Hands,
     };
 
@@ -131,6 +131,8 @@ internal sealed class DayStripLayout
         StepKind.HeatUp => "heat up",
         StepKind.LiftOut => "lift out",
         StepKind.NightHold => "oven",
+        StepKind.Pressurize => "to pressure",
+        StepKind.HoldPressure => "pressure",
         _ => kind.ToString().ToLowerInvariant(),
     };
 

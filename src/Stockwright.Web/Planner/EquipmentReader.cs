@@ -1,4 +1,5 @@
 using Stockwright.Kitchen;
+using Stockwright.Planning;
 using Stockwright.Recipes;
 using Stockwright.Web.Forms;
 using UnitsNet;
@@ -88,11 +89,11 @@ internal static class EquipmentReader
         return height;
     }
 
-    public static LidPosition? ReadLid(FieldReader reader, StockRecipe? recipe)
+    public static LidPosition? ReadLid(FieldReader reader, StockRecipe? recipe, Pot? pot = null)
     {
         if (!reader.Form.Has(PlanFields.Lid))
         {
-            return recipe?.Lid;
+            return recipe is null ? null : PlanRequest.UsualLid(pot, recipe);
         }
 
         LidKind? kind = reader.Word(PlanFields.Lid, "Lid", PlanWords.Lids);

@@ -37,7 +37,7 @@ public static class PlanQuery
         StockRecipe? recipe = ReadRecipe(reader, book);
         Pot? pot = EquipmentReader.ReadPot(reader, book.Kitchen);
         Hob? hob = EquipmentReader.ReadHob(reader, book.Kitchen);
-        LidPosition? lid = EquipmentReader.ReadLid(reader, recipe);
+        LidPosition? lid = EquipmentReader.ReadLid(reader, recipe, pot);
         KitchenSite site = ReadSite(reader, book.Kitchen.Site);
         PlanGoal? goal = GoalReader.Read(reader, book.Larder);
         PlanSchedule schedule = ScheduleReader.Read(reader, book.Zone, now);

@@ -136,7 +136,7 @@ internal sealed class PlanWriter
 
     private void PutLid(PlanRequest request)
     {
-        LidPosition usual = request.Recipe.Lid;
+        LidPosition usual = PlanRequest.UsualLid(request.Pot, request.Recipe);
         if (request.Lid.Kind == usual.Kind && IsClose(request.Lid.OpenFraction.DecimalFractions, usual.OpenFraction.DecimalFractions))
         {
             return;

@@ -56,6 +56,7 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
         < StepKind.HeatUp => view.Done(step.Key) ?? LaterPreparation(step) ?? HeatEntry(),
         StepKind.HeatUp => view.Done(step.Key) ?? SimmerEntry(),
         StepKind.Simmer => view.Done(step.Key) ?? SimmerEntry(),
+        StepKind.Lock or StepKind.Pressurize or StepKind.HoldPressure or StepKind.Release or StepKind.Open => view.Done(step.Key) ?? LaterAtPot(step),
         StepKind.Stand => view.Done(step.Key) ?? Milestones.Finished(view, StepKind.Strain),
         StepKind.Cool => view.Done(step.Key) ?? Milestones.Finished(view, StepKind.Cool) ?? cold,
         StepKind.Strain or StepKind.Chill or StepKind.Defat or StepKind.Remelt or StepKind.Portion => view.Done(step.Key) ?? Milestones.Finished(view, step.Kind),
@@ -79,6 +80,11 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
         return null;
     }
 
+    /// <summary>A lid that was opened had been locked: a later step of the pressure, or the straining, says the earlier ones are done.</summary>
+    private LogEntry? LaterAtPot(PlanStep step) =>
+        view.Plan.Timeline.Steps.Where(other => other.Kind is > StepKind.NightHold and < StepKind.Stand && other.Kind > step.Kind).Select(other => view.Done(other.Key)).FirstOrDefault(entry => entry is not null)
+        ?? Milestones.Finished(view, StepKind.Strain);
+
     private LogEntry? HeatEntry() => times.IsOn
         ? view.Done(HeatTimes.HeatOnKey(view.Plan)) ?? view.Entries.FirstOrDefault(entry => entry.HappenedAt >= times.HeatOn)
         : null;
@@ -91,8 +97,17 @@ internal sealed class CourseSteps(LogView view, HeatTimes times, CourseScript co
             ?? Milestones.Finished(view, StepKind.Strain)
         : null;
 
+    /// <summary>Once the lid is locked, what was to be done in the open pot before is not done any more.</summary>
+    private bool IsLockedOut(PlanStep step) => step.Kind is StepKind.Skim or StepKind.Add
+        && expected.Steps.Any(other => other.Kind == StepKind.Lock && step.At <= other.At && (other.At <= view.Now || view.Done(other.Key) is not null));
+
     private bool IsMissed(PlanStep step)
     {
+        if (IsLockedOut(step))
+        {
+            return true;
+        }
+
         if (step.Kind is not (StepKind.Skim or StepKind.Check or StepKind.Add or StepKind.NightHold))
         {
             return false;

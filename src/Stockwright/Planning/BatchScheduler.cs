@@ -35,7 +35,9 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
     {
         SimmerOutcome outcome = fitted.Outcome;
         DateTimeOffset simmering = heatOn + TimeSpan.FromSeconds(outcome.StageStarts[ScriptWriter.MainStage(request.Recipe)]);
-        IReadOnlyList<NightWindow> nights = NightWindows.Find(request.Schedule, simmering, simmer, TimeSpan.FromSeconds(outcome.HeatUpSeconds));
+        IReadOnlyList<NightWindow> nights = request.IsUnderPressure
+            ? [] // A locked pot is neither put in an oven nor opened for the night.
+            : NightWindows.Find(request.Schedule, simmering, simmer, TimeSpan.FromSeconds(outcome.HeatUpSeconds));
         if (!nights.SequenceEqual(fitter.Nights))
         {
             outcome = forecaster.RunCentral(writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres, nights));

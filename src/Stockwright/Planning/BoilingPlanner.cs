@@ -8,11 +8,13 @@ namespace Stockwright.Planning;
 /// <summary>What the air pressure allows, and how long the simmer is for it.</summary>
 internal static class BoilingPlanner
 {
+    private const double RatingKelvins = 1;
+
     public static BoilingReport Report(PlanRequest request, PotEnvironment environment)
     {
         SimmerStage stage = request.Recipe.Stages[ScriptWriter.MainStage(request.Recipe)];
-        Temperature asked = request.SimmerTemperature ?? stage.Target;
-        Temperature hottest = Temperature.FromDegreesCelsius(environment.HottestReachableCelsius);
+        Temperature hottest = Temperature.FromDegreesCelsius(request.IsUnderPressure ? environment.HottestReachableCelsius : environment.BoilingCelsius);
+        Temperature asked = Asked(request, stage, hottest);
         Temperature reached = asked <= hottest ? asked : hottest;
         TimeSpan askedTime = request.SimmerTime ?? stage.Time;
         Band<double> stretch = reached < asked ? SimmerStretch.Between(asked, reached) : new Band<double>(1, 1, 1);
@@ -24,12 +26,24 @@ internal static class BoilingPlanner
             Pressure = Pressure.FromPascals(environment.AirPascals),
             PressureIsMeasured = request.Site.MeasuredPressure is not null,
             BoilingPoint = Temperature.FromDegreesCelsius(environment.BoilingCelsius),
+            Hottest = hottest,
             Asked = asked,
             Reached = reached,
             AskedTime = askedTime,
             PlannedTime = stretches ? Capped(askedTime * stretch.Central) : askedTime,
             Stretch = stretch,
         };
+    }
+
+    /// <summary>A cooker is sold as reaching "about 121 C", so what is asked within a kelvin of its pressure is its pressure; unasked it is too.</summary>
+    private static Temperature Asked(PlanRequest request, SimmerStage stage, Temperature hottest)
+    {
+        if (!request.IsUnderPressure)
+        {
+            return request.SimmerTemperature ?? stage.Target;
+        }
+
+        return request.SimmerTemperature is { } wished && (wished < hottest || wished.DegreesCelsius - hottest.DegreesCelsius > RatingKelvins) ? wished : hottest;
     }
 
     private static bool DrawsCollagen(PlanRequest request) => request.Recipe.Lines.Any(line =>

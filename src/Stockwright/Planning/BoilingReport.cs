@@ -15,6 +15,9 @@ public sealed record BoilingReport
     /// <summary>Boiling point at that pressure.</summary>
     public required Temperature BoilingPoint { get; init; }
 
+    /// <summary>Hottest the pot gets here: the boil, or its pressure behind a locked lid.</summary>
+    public required Temperature Hottest { get; init; }
+
     /// <summary>Simmer temperature asked for.</summary>
     public required Temperature Asked { get; init; }
 

@@ -54,10 +54,25 @@ internal static class Cautions
         "Jars of stock are not shelf-stable: it is a low-acid food. Fridge, freezer, or a tested pressure-canning process; never a boiling-water bath.",
         "USDA Complete Guide to Home Canning, Guide 5");
 
+    public static Caution BeforeLocking { get; } = new(
+        "before-locking",
+        "Never fill a pressure cooker above its maker's mark, two thirds for most: what rises can block the valve. The maker's instructions stand above this plan.",
+        Practice);
+
+    public static Caution UnderPressure { get; } = new(
+        "under-pressure",
+        "Never force the lid, and never leave it out of hearing. If the valve blows, or the pressure does not hold, turn the heat off and let it stand.",
+        Practice);
+
     public static Caution PressureCooker { get; } = new(
         "pressure-cooker",
-        "Let the pressure fall by itself. Opened hot, the liquid boils up and over; it is not a canner unless it is sold as one.",
-        "from memory");
+        "A full pot vented fast boils up through the valve. Let it fall by itself; if yours is to be released another way, follow its maker. It is not a canner unless it is sold as one.",
+        Practice);
+
+    public static Caution Opening { get; } = new(
+        "opening",
+        "Steam scalds: keep face and arms clear, and let it boil down before you reach in. If the lid does not turn freely there is pressure left; wait.",
+        Practice);
 
     public static Caution RawBones { get; } = new(
         "raw-bones",

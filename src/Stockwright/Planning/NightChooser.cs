@@ -20,7 +20,7 @@ internal static class NightChooser
         PlanRequest request, Timeline timeline, BoilingReport boiling, Func<TimeSpan, Timeline> moved, Func<PlanRequest, Timeline> laid)
     {
         int now = NightSteps(timeline);
-        if (now == 0 || request.Schedule.Night != NightPlan.GetUp)
+        if (now == 0 || (request.Schedule.Night != NightPlan.GetUp && !request.IsUnderPressure))
         {
             return [];
         }
@@ -31,7 +31,7 @@ internal static class NightChooser
             choices.Add(choice);
         }
 
-        bool long_ = boiling.PlannedTime >= TimeSpan.FromHours(3);
+        bool long_ = boiling.PlannedTime >= TimeSpan.FromHours(3) && !request.IsUnderPressure;
         if (long_ && request.Pot.Kind == PotKind.Open)
         {
             AddChoice(choices, request, laid, NightPlan.OvenHold, "oven-hold", "Lid on, in a low oven or slow appliance overnight", "Hardly any water lost, and no checks until morning; the appliance must hold its heat by itself.");

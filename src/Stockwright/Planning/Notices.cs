@@ -1,7 +1,7 @@
 using System.Globalization;
 using Stockwright.Evidence;
-using Stockwright.Kitchen;
 using Stockwright.Measures;
+using Stockwright.Recipes;
 using Stockwright.Simmering;
 using UnitsNet;
 
@@ -15,6 +15,7 @@ internal static class Notices
         List<PlanNotice> notices = [];
         AddFit(request, fit, notices);
         AddBoiling(request, boiling, notices);
+        AddPressure(request, boiling, notices);
         if (!outcome.IsReached)
         {
             notices.Add(new(NoticeLevel.Warning, "hob-too-weak", $"This hob cannot bring this pot to the simmer: it settles at about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))}. Put the lid on, take a smaller batch, or a stronger ring.", "hob"));
@@ -78,12 +79,39 @@ internal static class Notices
             return;
         }
 
-        string what = $"{KitchenFormat.Both(boiling.Asked)} cannot be reached: here the pot {(request.Pot.Kind == PotKind.PressureCooker ? "tops out" : "boils")} at {KitchenFormat.Both(boiling.Reached)}.";
+        string what = $"{KitchenFormat.Both(boiling.Asked)} cannot be reached: here the pot {(request.IsUnderPressure ? $"holds between {KitchenFormat.Both(boiling.BoilingPoint)} and" : "boils at")} {KitchenFormat.Both(boiling.Reached)}.";
         string time = boiling.PlannedTime > boiling.AskedTime
             ? $" The plan runs {KitchenFormat.Text(boiling.PlannedTime)} instead of {KitchenFormat.Text(boiling.AskedTime)} to draw as much from the bones."
             : string.Create(CultureInfo.InvariantCulture, $" For the same from the bones it would take {boiling.Stretch.Central:0.0} times as long.");
         bool matters = boiling.Stretch.Central > 1.02;
         notices.Add(new(NoticeLevel.Warning, "simmer-out-of-reach", matters ? what + time : what, "simmer"));
+    }
+
+    /// <summary>What choosing a pressure cooker settles, each said beside its field.</summary>
+    private static void AddPressure(PlanRequest request, BoilingReport boiling, List<PlanNotice> notices)
+    {
+        if (!request.IsUnderPressure)
+        {
+            return;
+        }
+
+        SimmerStage stage = request.Recipe.Stages[0];
+        notices.Add(new(NoticeLevel.Hint, "locked-lid", "The lid is on, and locked while it is at pressure: skim before, and add what goes in late after opening. With the lid off or ajar it cooks as an open pot.", "lid"));
+        if (request.SimmerTemperature is null)
+        {
+            notices.Add(new(NoticeLevel.Hint, "pressure-heat", $"At its pressure the cooker holds {KitchenFormat.Both(boiling.Reached)} here, so the plan uses that instead of the recipe's {KitchenFormat.Both(stage.Target)}.", "simmer"));
+        }
+
+        if (request.SimmerTime is null)
+        {
+            TimeSpan same = boiling.PlannedTime * SimmerStretch.Between(stage.Target, boiling.Reached).Central;
+            notices.Add(new(NoticeLevel.Warning, "pressure-time", $"{KitchenFormat.Text(boiling.PlannedTime)} is the recipe's time in an open pot. At pressure about as much comes from the bones in {KitchenFormat.Text(same)} (computed): give the time you want.", "hours"));
+        }
+
+        if (request.Schedule.Night != NightPlan.GetUp)
+        {
+            notices.Add(new(NoticeLevel.Hint, "pressure-night", "A pressure cooker is not put away for the night: this plan runs through. Start it so that you are up until it is open.", "night"));
+        }
     }
 
     private static void AddAvoided(PlanRequest request, PlanGoal.UseBones use, List<PlanNotice> notices)

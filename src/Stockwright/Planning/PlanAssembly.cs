@@ -28,7 +28,7 @@ internal sealed class PlanAssembly
         environment = new PotEnvironment(request.Pot, request.Hob, request.Lid, request.Site, Air.PressurePascals(request.Site));
         boiling = BoilingPlanner.Report(request, environment);
         perLitre = BatchLoad.PerLitre(request);
-        writer = new ScriptWriter(request, boiling.Reached, boiling.PlannedTime);
+        writer = new ScriptWriter(request, boiling.Reached, boiling.PlannedTime, boiling.BoilingPoint);
         forecaster = new SimmerForecaster(environment, request.Hob, request.Lid, request.Site);
         fitter = new PotFitter(request, writer, forecaster, perLitre);
         scheduler = Scheduler(request);
@@ -36,6 +36,11 @@ internal sealed class PlanAssembly
 
     public PlanResult Make()
     {
+        if (TooCoolToLock() is { } tooCool)
+        {
+            return new PlanResult(null, [tooCool]);
+        }
+
         Settled settled = Settle();
         FittedLoad fitted = settled.Fitted;
         IReadOnlyList<InputProblem> problems = Impossible(fitted, settled.Rounds, settled.Largest);
@@ -76,6 +81,13 @@ internal sealed class PlanAssembly
             },
             []);
     }
+
+    /// <summary>Behind a locked lid it boils first: less than that is for the open pot.</summary>
+    private InputProblem? TooCoolToLock() => request.IsUnderPressure && request.SimmerTemperature <= boiling.BoilingPoint
+        ? new InputProblem(
+            "simmer",
+            $"Behind a locked lid this cooker holds between {KitchenFormat.Both(boiling.BoilingPoint)} and {KitchenFormat.Both(Temperature.FromDegreesCelsius(environment.HottestReachableCelsius))} here. For {KitchenFormat.Both(request.SimmerTemperature.Value)} set the lid ajar or off: then it cooks as an open pot.")
+        : null;
 
     /// <summary>Size, water and timeline. A night the pot is put away in changes what evaporates, so the batch is then fitted again.</summary>
     private Settled Settle()

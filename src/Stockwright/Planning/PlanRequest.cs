@@ -79,6 +79,17 @@ public sealed record PlanRequest
     /// <summary>Optional lines of the recipe taken in, by ingredient; the others stay out.</summary>
     public IReadOnlySet<string> WithOptional { get; init; } = new HashSet<string>(StringComparer.Ordinal);
 
+    /// <summary>
+    /// True when it cooks under pressure, behind a locked lid: a pressure cooker with its lid on, and a recipe of one stage. Recipes of several
+    /// stages lift things out below the boil, so they are made in the open pot.
+    /// </summary>
+    public bool IsUnderPressure => Lid.Kind == LidKind.On && CanLock(Pot, Recipe);
+
+    /// <summary>How the lid sits unless the cook says otherwise: locked on a pressure cooker, else as the recipe has it.</summary>
+    public static LidPosition UsualLid(Pot? pot, StockRecipe recipe) => pot is not null && CanLock(pot, recipe) ? LidPosition.On : recipe.Lid;
+
+    private static bool CanLock(Pot pot, StockRecipe recipe) => pot.Kind == PotKind.PressureCooker && recipe.Stages.Count == 1;
+
     /// <summary>True when a line of the recipe goes in.</summary>
     public bool Takes(RecipeLine line) => line.IsOptional ? WithOptional.Contains(line.IngredientId) : !LeftOut.Contains(line.IngredientId);
 }

@@ -22,14 +22,17 @@ internal sealed class ScriptWriter
     private readonly PlanRequest request;
     private readonly double targetCelsius;
     private readonly double mainSeconds;
+    private readonly double boilingCelsius;
     private readonly int mainStage;
 
     /// <summary>Prepares to write scripts.</summary>
     /// <param name="request">The request.</param>
     /// <param name="target">Temperature of the main stage.</param>
     /// <param name="simmer">Time of the main stage.</param>
-    public ScriptWriter(PlanRequest request, Temperature target, TimeSpan simmer)
+    /// <param name="boiling">Where water boils in the open here.</param>
+    public ScriptWriter(PlanRequest request, Temperature target, TimeSpan simmer, Temperature boiling)
     {
+        boilingCelsius = boiling.DegreesCelsius;
         this.request = request;
         targetCelsius = target.DegreesCelsius;
         mainSeconds = simmer.TotalSeconds;
@@ -54,8 +57,8 @@ internal sealed class ScriptWriter
     /// <summary>Writes the script for a load and its water.</summary>
     public SimmerScript Write(BatchLoad load, double waterKilograms, double lineMetres, IReadOnlyList<NightWindow>? nights = null)
     {
-        List<StageScript> stages = [];
-        for (int i = 0; i < request.Recipe.Stages.Count; i++)
+        List<StageScript> stages = request.IsUnderPressure ? PressureStages.Write(request, load, targetCelsius, mainSeconds, boilingCelsius) : [];
+        for (int i = 0; !request.IsUnderPressure && i < request.Recipe.Stages.Count; i++)
         {
             SimmerStage stage = request.Recipe.Stages[i];
             bool main = i == mainStage;
@@ -134,7 +137,7 @@ internal sealed class ScriptWriter
     /// <summary>The name without its kind: "thyme, dried" is thyme once it is on the scale.</summary>
     private static string PlainName(Larder.Ingredient ingredient) => ingredient.Name.Split(',')[0].ToLowerInvariant();
 
-    private static string Names(IEnumerable<LoadItem> items) =>
+    internal static string Names(IEnumerable<LoadItem> items) =>
         string.Join(", ", items.OrderByDescending(item => item.RawKilograms).Select(item => PlainName(item.Ingredient)));
 
     private int StageOf(RecipeLine line) => line.Joins == JoinMoment.WithStage ? line.Stage : mainStage;

@@ -15,6 +15,9 @@ internal static class StepTimes
     public static readonly TimeSpan Skim = TimeSpan.FromMinutes(2);
     public static readonly TimeSpan Check = TimeSpan.FromMinutes(3);
     public static readonly TimeSpan Add = TimeSpan.FromMinutes(2);
+    public static readonly TimeSpan OpenBoil = TimeSpan.FromMinutes(12);
+    public static readonly TimeSpan Lock = TimeSpan.FromMinutes(2);
+    public static readonly TimeSpan Open = TimeSpan.FromMinutes(2);
     public static readonly TimeSpan Strain = TimeSpan.FromMinutes(20);
     public static readonly TimeSpan Cool = TimeSpan.FromMinutes(90);
     public static readonly TimeSpan CoolHands = TimeSpan.FromMinutes(15);

@@ -39,6 +39,21 @@ public enum StepKind
     /// <summary>In the oven or a slow appliance over the night.</summary>
     NightHold,
 
+    /// <summary>The lid of a pressure cooker is locked.</summary>
+    Lock,
+
+    /// <summary>It comes to pressure.</summary>
+    Pressurize,
+
+    /// <summary>It is held at pressure; nobody can reach into it.</summary>
+    HoldPressure,
+
+    /// <summary>Heat off, the pressure falls by itself.</summary>
+    Release,
+
+    /// <summary>The lid of a pressure cooker comes off.</summary>
+    Open,
+
     /// <summary>Heat off, stand before straining.</summary>
     Stand,
 

@@ -44,7 +44,20 @@ internal sealed class TimelineWriter(TimelineParts parts)
         DateTimeOffset start = heatOn - BeforeHeat;
         Prepare(builder, start);
         DateTimeOffset heatOff = heatOn + TimeSpan.FromSeconds(parts.Outcome.TotalSeconds);
-        Simmer(builder, heatOn, heatOff);
+        if (request.IsUnderPressure)
+        {
+            new PressureSteps(parts, builder).Write(heatOn);
+            int check = 0;
+            foreach ((double atSeconds, PotAction action) in parts.Outcome.Actions)
+            {
+                AddAction(builder, heatOn + TimeSpan.FromSeconds(atSeconds), action, ref check);
+            }
+        }
+        else
+        {
+            Simmer(builder, heatOn, heatOff);
+        }
+
         (DateTimeOffset strained, DateTimeOffset ready) = Finish(builder, heatOff);
         List<PlanStep> steps = [.. builder.Steps.OrderBy(step => step.At)];
         return new Timeline(steps, start, heatOn, heatOff, strained, ready, TimeSpan.FromTicks(steps.Sum(step => step.HandsOn.Ticks)), []);
@@ -138,7 +151,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
         string how = recipe.Stages.Count > 1
             ? string.Join("; ", recipe.Stages.Select(stage => $"{stage.Name}: {(stage.ClimbsSlowly ? "climb to " : "")}{KitchenFormat.Both(stage.Target)}, {KitchenFormat.Text(stage.Time)}"))
             : $"Hold {set}: a bubble here and there, no boil.";
-        Caution[] cautions = request.Pot.Kind == Kitchen.PotKind.PressureCooker ? [Cautions.PressureCooker] : heatUp > TimeSpan.FromMinutes(1) ? [] : [Cautions.Unattended];
+        Caution[] cautions = heatUp > TimeSpan.FromMinutes(1) ? [] : [Cautions.Unattended];
         builder.At(simmering, StepKind.Simmer, "Simmer", how, heatOff - simmering, TimeSpan.Zero, null, cautions);
         int check = 0;
         foreach ((double atSeconds, PotAction action) in outcome.Actions)
@@ -181,7 +194,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
     private (DateTimeOffset Strained, DateTimeOffset Ready) Finish(StepBuilder builder, DateTimeOffset heatOff)
     {
         TimeSpan portioning = StepTimes.Portion(parts.YieldLitres);
-        DateTimeOffset at = Ended(StepKind.Stand, builder.Then(heatOff, StepKind.Stand, "Heat off, let it stand", "It settles, and scalds less.", StepTimes.Stand(recipe), TimeSpan.Zero));
+        DateTimeOffset at = Ended(StepKind.Stand, builder.Then(heatOff, StepKind.Stand, HeatIsOff ? "Let it stand" : "Heat off, let it stand", "It settles, and scalds less.", StepTimes.Stand(recipe), TimeSpan.Zero));
         DateTimeOffset strained = Ended(StepKind.Strain, builder.Then(at, StepKind.Strain, "Strain", "Ladle through a fine strainer; let it drip, do not press.", StepTimes.Strain, StepTimes.Strain, Cautions.Straining));
         at = Ended(StepKind.Cool, builder.Then(strained, StepKind.Cool, "Cool it fast", "Split it shallow or stand it in ice water, stirring; lid off until cold.", StepTimes.Cool, StepTimes.CoolHands, Cautions.Cooling));
         if (recipe.ChillsAndDefats)
@@ -208,6 +221,9 @@ internal sealed class TimelineWriter(TimelineParts parts)
         DateTimeOffset ready = Ended(StepKind.Portion, builder.Then(at, StepKind.Portion, "Measure, portion and label", "Name, date and size on every tub; oldest to the front.", portioning, portioning, cautions));
         return (strained, ready);
     }
+
+    /// <summary>The heat went off to let the pressure fall, and did not come on again.</summary>
+    private bool HeatIsOff => request.IsUnderPressure && parts.Outcome.StageStarts.Count <= PressureStages.Late;
 
     private DateTimeOffset Ended(StepKind kind, DateTimeOffset end) => parts.Ended is { } ended ? ended(kind, end) : end;
 }

@@ -73,9 +73,10 @@ public static class WhatIf
     public static IReadOnlyList<TemperatureEffect> AgainstTemperature(BatchPlan plan, PredictionSettings? settings = null)
     {
         PredictionCase made = PredictionCase.Of(plan, settings ?? new PredictionSettings());
-        double hottest = plan.Workings.Environment.HottestReachableCelsius;
+        double boiling = plan.Boiling.BoilingPoint.DegreesCelsius;
+        double hottest = plan.Request.IsUnderPressure ? plan.Workings.Environment.HottestReachableCelsius : boiling;
         List<TemperatureEffect> effects = [];
-        for (double celsius = 80; celsius < hottest - 0.5; celsius += 2)
+        for (double celsius = plan.Request.IsUnderPressure ? Math.Floor(boiling) + 2 : 80; celsius < hottest - 0.5; celsius += 2)
         {
             effects.Add(At(celsius));
         }

@@ -59,11 +59,17 @@ internal sealed class PotDriver
     /// <summary>True when the heat has gone off for good.</summary>
     public bool IsOver => Now >= script.EndsAtSeconds - 1e-6;
 
-    public double SetCelsius => Math.Min(StageCelsius + Shift, Math.Max(StageCelsius, environment.HottestReachableCelsius));
+    public double SetCelsius => Math.Min(StageCelsius + Shift, Math.Max(StageCelsius, Hottest));
+
+    /// <summary>Hottest it gets as the lid sits now, C.</summary>
+    public double Hottest => system.IsLocked ? environment.HottestReachableCelsius : environment.BoilingCelsius;
+
+    /// <summary>Share of the vapour that passes the lid in this stage, where it does not sit as planned.</summary>
+    public double? StageEscape { get; set; }
 
     private double NextEvent => nextEvent < script.Events.Count ? script.Events[nextEvent].AtSeconds : double.PositiveInfinity;
 
-    public void SetLid(double escape) => system.Escape = LidEntered ?? escape;
+    public void SetLid(double escape) => system.Escape = LidEntered ?? StageEscape ?? escape;
 
     /// <summary>Keeps the pot as it stands now for drawing.</summary>
     public void Point() => recorder?.Point(Now);
@@ -137,6 +143,29 @@ internal sealed class PotDriver
         }
 
         return lost;
+    }
+
+    /// <summary>Stands without heat until it has fallen to the set temperature.</summary>
+    public void LetFall()
+    {
+        HappenNow();
+        double from = Now;
+        recorder?.StartInterval();
+        while (!IsOver && Pot.Celsius > SetCelsius + Near)
+        {
+            stepper.Integrate(HeatMode.Off, Math.Min(Math.Min(Now + HeatPresence.LongestHeatUpSeconds, NextEvent), script.EndsAtSeconds), untilSet: true);
+            if (NextEvent <= Now + 1e-6)
+            {
+                Pot.Track();
+                recorder?.EndInterval(from, Now, 6);
+                HappenNow();
+                from = Now;
+                recorder?.StartInterval();
+            }
+        }
+
+        Pot.Track();
+        recorder?.EndInterval(from, Now, 12);
     }
 
     /// <summary>Cooled and kept cold for a time, then brought back.</summary>

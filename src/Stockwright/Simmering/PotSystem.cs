@@ -85,6 +85,9 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// <summary>True in the oven: heat is not the hob's, and as much as is needed is there.</summary>
     public bool InOven { get; set; }
 
+    /// <summary>True while the lid of a pressure cooker is locked: only a little steam leaves.</summary>
+    public bool IsLocked { get; set; } = environment.IsSealed;
+
     /// <summary>Heat capacity of pot and solids, J/K.</summary>
     public double DryHeatCapacity { get; set; }
 
@@ -140,7 +143,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// <summary>Steam leaving the pot, kg/s (S.3 below the boil, S.4 at it).</summary>
     public double VapourRate(double celsius)
     {
-        if (environment.IsSealed)
+        if (IsLocked)
         {
             // The valve closes bit by bit; a jump would leave the integrator's last step before an event unchecked.
             return SealedLeak * Math.Clamp((celsius - 80) / 15, 0, 1);

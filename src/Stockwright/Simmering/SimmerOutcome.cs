@@ -17,6 +17,9 @@ internal sealed class SimmerOutcome
     /// <summary>When each stage reached its temperature, s after the heat went on.</summary>
     public List<double> StageStarts { get; } = [];
 
+    /// <summary>When each stage was over, s after the heat went on.</summary>
+    public List<double> StageEnds { get; } = [];
+
     public List<PointInTime> Points { get; } = [];
 
     public List<CheckOutcome> Checks { get; } = [];

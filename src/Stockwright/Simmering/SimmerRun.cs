@@ -39,6 +39,7 @@ internal sealed class SimmerRun
         for (int i = 0; i < script.Stages.Count && (i == 0 || !driver.IsOver); i++)
         {
             RunStage(script.Stages[i], first: i == 0);
+            pot.Outcome.StageEnds.Add(driver.Now);
         }
 
         pot.Outcome.StagesEndSeconds = driver.Now;
@@ -51,13 +52,19 @@ internal sealed class SimmerRun
 
     private void RunStage(StageScript stage, bool first)
     {
-        driver.StageCelsius = Math.Min(stage.SetCelsius, environment.HottestReachableCelsius);
+        system.IsLocked = stage.Cover is StageCover.Locked or StageCover.Falling || (stage.Cover == StageCover.AsPlanned && environment.IsSealed);
+        driver.StageEscape = stage.Cover == StageCover.Open ? environment.OpenEscape : null;
+        driver.StageCelsius = Math.Min(stage.SetCelsius, driver.Hottest);
         driver.Climbing = stage.Climbs;
         driver.SetLid(environment.LidEscapeFraction);
         if (stage.Climbs)
         {
             system.ClimbRate = Math.Max(0, driver.StageCelsius - pot.Celsius) / stage.Seconds;
             pot.Outcome.IsReached = pot.Outcome.IsReached || first;
+        }
+        else if (stage.Cover == StageCover.Falling)
+        {
+            driver.LetFall();
         }
         else
         {
@@ -69,7 +76,11 @@ internal sealed class SimmerRun
             pot.Outcome.HeatUpSeconds = Math.Max(driver.Now, 1e-3);
         }
 
-        pot.Outcome.FinalCelsius = driver.StageCelsius;
+        if (stage.Cover is StageCover.AsPlanned or StageCover.Locked)
+        {
+            pot.Outcome.FinalCelsius = driver.StageCelsius;
+        }
+
         pot.Outcome.StageStarts.Add(driver.Now);
         driver.SetLid(system.InOven ? environment.SeatedEscape : environment.LidEscapeFraction);
         double origin = driver.Now;

@@ -40,13 +40,33 @@ internal sealed record PotAction(double AtSeconds, PotActionKind Kind, IReadOnly
     public bool AddsNothing { get; init; }
 }
 
+/// <summary>What the lid of a pot does in a stage.</summary>
+internal enum StageCover
+{
+    /// <summary>As the request has it, but for the heat-up.</summary>
+    AsPlanned,
+
+    /// <summary>Off: the pot is open.</summary>
+    Open,
+
+    /// <summary>Locked, and on the heat.</summary>
+    Locked,
+
+    /// <summary>Locked, off the heat, until it has fallen to the stage's temperature.</summary>
+    Falling,
+}
+
 /// <summary>One stage: bring to a temperature, keep it for a time, do things on the way.</summary>
 /// <param name="SetCelsius">Temperature to hold.</param>
 /// <param name="Seconds">Time at temperature.</param>
 /// <param name="Climbs">True when the time is spent climbing there.</param>
 /// <param name="LiftsOut">True when all solids are lifted out at the end.</param>
 /// <param name="Actions">In order of time.</param>
-internal sealed record StageScript(double SetCelsius, double Seconds, bool Climbs, bool LiftsOut, IReadOnlyList<PotAction> Actions);
+internal sealed record StageScript(double SetCelsius, double Seconds, bool Climbs, bool LiftsOut, IReadOnlyList<PotAction> Actions)
+{
+    /// <summary>What the lid does.</summary>
+    public StageCover Cover { get; init; }
+}
 
 /// <summary>The whole course, from heat on to heat off.</summary>
 /// <param name="StartSolids">In the pot with the cold water.</param>

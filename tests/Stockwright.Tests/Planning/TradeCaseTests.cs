@@ -133,7 +133,7 @@ public sealed class TradeCaseTests
     {
         PotEnvironment environment = new(request.Pot, request.Hob, request.Lid, request.Site, Air.PressurePascals(request.Site));
         SimmerForecaster forecaster = new(environment, request.Hob, request.Lid, request.Site);
-        ScriptWriter writer = new(request, request.Recipe.Stages[0].Target, request.SimmerTime!.Value);
+        ScriptWriter writer = new(request, request.Recipe.Stages[0].Target, request.SimmerTime!.Value, Temperature.FromDegreesCelsius(100));
         fitter = new PotFitter(request, writer, forecaster, BatchLoad.PerLitre(request));
         return fitter;
     }

@@ -152,6 +152,46 @@ public sealed class PlanPageTests(StockwrightFactory factory) : IClassFixture<St
 
     private static string Short(string text) => text.Length > 300 ? text[..300] : text;
 
+    /// <summary>The kind chosen and nothing else touched: a plan, and beside lid, heat and time what the kind settles.</summary>
+    [Theory]
+    [InlineData("", "metric", "120 °C")]
+    [InlineData("&simmer=121", "metric", "120 °C")]
+    [InlineData("&altitude=1800", "metric", "117 °C")]
+    [InlineData("&lid=&gap=10&simmer=&hours=&check=", "metric", "120 °C")]
+    public async Task A_pressure_cooker_is_planned_as_one(string others, string units, string celsius)
+    {
+        string query = $"units={units}&recipe=white-chicken&pot=own&pot-diameter=26&pot-height=20&pot-kind=pressure&goal=litres&litres=3{others}";
+        string page = await PageAsync("/plan?" + query);
+        Assert.DoesNotContain("to put right", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("cannot be reached", page, StringComparison.Ordinal);
+        Assert.Contains("The lid is on, and locked while it is at pressure", page, StringComparison.Ordinal);
+        Assert.Contains(celsius, page.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        Between(page);
+        Between(await PageAsync("/plan/print?" + query));
+
+        static void Between(string html)
+        {
+            int locked = html.IndexOf("<b>Lock the lid</b>", StringComparison.Ordinal);
+            int open = html.IndexOf("<b>Open</b>", locked, StringComparison.Ordinal);
+            Assert.InRange(locked, 0, open);
+            string behind = html[locked..open];
+            Assert.DoesNotContain("<b>Skim", behind, StringComparison.Ordinal);
+            Assert.DoesNotContain("<b>Add", behind, StringComparison.Ordinal);
+            Assert.DoesNotContain("read the level", behind, StringComparison.Ordinal);
+            Assert.Contains("<b>Skim", html[..locked], StringComparison.Ordinal);
+            Assert.Contains("<b>Add", html[open..], StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public async Task A_heat_no_locked_lid_holds_is_refused_beside_its_field_with_the_range()
+    {
+        string page = await PageAsync("/plan?units=metric&recipe=white-chicken&pot=own&pot-diameter=26&pot-height=20&pot-kind=pressure&simmer=95");
+        Assert.Contains("id=\"f-simmer-problem\"", page, StringComparison.Ordinal);
+        Assert.Contains("Behind a locked lid this cooker holds between", page, StringComparison.Ordinal);
+        Assert.Contains("Heat on", await PageAsync("/plan?units=metric&recipe=white-chicken&pot=own&pot-diameter=26&pot-height=20&pot-kind=pressure&simmer=95&lid=ajar"), StringComparison.Ordinal);
+    }
+
     private async Task<string> PageAsync(string address)
     {
         using HttpResponseMessage response = await client.GetAsync(address, TestContext.Current.CancellationToken);
