@@ -17,7 +17,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
     private static readonly string[] Usual = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
 
     /// <summary>A name that leads to this machine but, unlike an address of it, does not count as it: plain HTTP to it is insecure.</summary>
-    public const string InsecureHost = "kitchen.test";
+    public const string InsecureHost = WebProcess.InsecureHost;
 
     // Root needs --no-sandbox; the rest keeps the browser from calling out on its own.
     private static readonly string[] Flags =

@@ -67,6 +67,9 @@ internal sealed class WebProcess : IAsyncDisposable
     /// <exception cref="InvalidOperationException">The app is not built, ended early or did not get ready.</exception>
     public static Task<WebProcess> StartAsync(CancellationToken cancellationToken = default) => StartAsync(null, cancellationToken);
 
+    /// <summary>A name that is not this machine's own: the app answers to it because it is told to, and browsers do not trust it.</summary>
+    public const string InsecureHost = "kitchen.test";
+
     /// <summary>Starts the app on a data folder, which stays, and waits until it prints its address.</summary>
     /// <exception cref="InvalidOperationException">The app is not built, ended early or did not get ready.</exception>
     public static async Task<WebProcess> StartAsync(DirectoryInfo? data, CancellationToken cancellationToken)
@@ -84,7 +87,7 @@ internal sealed class WebProcess : IAsyncDisposable
         // The port is the system's choice; the app prints which it was.
         start.Environment["ASPNETCORE_URLS"] = "http://127.0.0.1:0";
         start.Environment["STOCKWRIGHT_DATA"] = folder.FullName;
-        start.Environment["STOCKWRIGHT_HOSTS"] = ChromiumFixture.InsecureHost;
+        start.Environment["STOCKWRIGHT_HOSTS"] = InsecureHost;
         start.Environment.Remove("STOCKWRIGHT_DEMO");
         start.Environment.Remove("ASPNETCORE_ENVIRONMENT");
         start.Environment.Remove("DOTNET_ENVIRONMENT");

@@ -60,7 +60,7 @@ public abstract class KitchenContract
             () =>
             {
                 start.SignalAndWait(Stop);
-                return database.Kitchen.AddAsync(pot, Stop);
+                return database.Kitchen.AddAsync(pot, cancellationToken: Stop);
             },
             Stop,
             TaskCreationOptions.LongRunning,
