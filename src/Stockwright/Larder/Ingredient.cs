@@ -73,6 +73,11 @@ public sealed record Ingredient
     /// <summary>Anything the cook should know: how to break it up, when to avoid it.</summary>
     public string? Note { get; init; }
 
+    /// <summary>
+    /// False for a row kept only for what names it already, and for checking: lists to choose from leave it out.
+    /// </summary>
+    public bool IsOffered { get; init; } = true;
+
     /// <summary>Mass fraction of carbohydrate, by difference, never below zero.</summary>
     public Ratio Carbohydrate => Ratio.FromDecimalFractions(Math.Max(
         0,

@@ -7,12 +7,6 @@ namespace Stockwright.Larder;
 /// <summary>Reads the larder's data file; its layout is described in docs/larder.md.</summary>
 public static class LarderFile
 {
-    /// <summary>
-    /// How far the stated parts of an ingredient may add up past the whole: rows put together from several
-    /// sources, each rounded, can run slightly over.
-    /// </summary>
-    private const double MostComposition = 1.02;
-
     /// <summary>Reads a larder file.</summary>
     /// <param name="json">Text of the file.</param>
     /// <exception cref="LarderFileException">The text is not JSON, or a row is incomplete or unsound; the message names row and field.</exception>
@@ -67,6 +61,7 @@ public static class LarderFile
             Allergens = row.Texts("allergens"),
             Family = row.OptionalText("family"),
             Note = row.OptionalText("note"),
+            IsOffered = row.Flag("offered", whenMissing: true),
         };
         Check(row, ingredient);
         return ingredient;
@@ -74,18 +69,9 @@ public static class LarderFile
 
     private static void Check(JsonRow row, Ingredient ingredient)
     {
-        double sum = ingredient.Water.Value.DecimalFractions
-            + ingredient.Protein.Value.DecimalFractions
-            + ingredient.Fat.Value.DecimalFractions
-            + ingredient.Ash.Value.DecimalFractions;
-        if (sum > MostComposition)
+        if (IngredientValidation.Problem(ingredient) is { } problem)
         {
-            throw row.Fail("water, protein, fat and ash add up to more than the whole");
-        }
-
-        if (ingredient.Collagen is { } collagen && collagen.Value.DecimalFractions > ingredient.Protein.Value.DecimalFractions)
-        {
-            throw row.Fail("'collagen' is part of the protein and cannot exceed it");
+            throw row.Fail(problem);
         }
 
         if (ingredient.Refuse is { } refuse && refuse.Value.DecimalFractions >= 1)

@@ -62,6 +62,11 @@ public sealed class LarderFileTests
     [InlineData("\"refuse\": [10, 7, 13", "\"refuse\": [100, 7, 100", "refuse")]
     [InlineData("\"trueDensity\": [1.04, 1.02, 1.06", "\"trueDensity\": [1040, 1020, 1060", "trueDensity")]
     [InlineData("\"refuse\": [10", "\"collagen\": [2, 2, 2, \"estimate\", \"sr\"], \"refuse\": [10", "collagen")]
+    [InlineData("\"refuse\": [10", "\"collagen\": [1, 1, 2, \"estimate\", \"sr\"], \"refuse\": [10", "high end")]
+    [InlineData("[1.1, 1, 1.2,", "[11.5, 11, 12,", "add up")]
+    [InlineData("\"trueDensity\": [1.04, 1.02, 1.06", "\"trueDensity\": [1.2, 1.15, 1.25", "1.04 kg per litre")]
+    [InlineData("\"refuse\": [10", "\"boneShare\": [10, 9, 11, \"published\", \"sr\"], \"refuse\": [10", "usda")]
+    [InlineData("\"use\": \"sweet\"", "\"use\": \"sweet\", \"offered\": \"no\"", "offered")]
     [InlineData("\"trimmed\": true", "\"trimmed\": \"yes\"", "trimmed")]
     [InlineData("[110, 90, 130,", "[110, 0, 130,", "grams")]
     public void A_slip_names_its_row_and_field(string was, string becomes, string named)
@@ -72,6 +77,16 @@ public sealed class LarderFileTests
         Assert.Contains("onion", error.Message, StringComparison.Ordinal);
         Assert.Contains(named, error.Message, StringComparison.Ordinal);
     }
+
+    /// <summary>The near misses of the checks above: at the limit, and where the grade does not claim it.</summary>
+    [Theory]
+    [InlineData("\"refuse\": [10", "\"collagen\": [1.1, 1, 1.2, \"estimate\", \"sr\"], \"refuse\": [10")]
+    [InlineData("[1.1, 1, 1.2,", "[10.45, 10, 11,")]
+    [InlineData("[1.04, 1.02, 1.06, \"computed\"", "[1.2, 1.15, 1.25, \"estimate\"")]
+    [InlineData("\"refuse\": [10", "\"boneShare\": [10, 9, 11, \"estimate\", \"sr\"], \"refuse\": [10")]
+    [InlineData("\"refuse\": [10", "\"usda\": \"11282\", \"boneShare\": [10, 9, 11, \"published\", \"sr\"], \"refuse\": [10")]
+    public void What_only_looks_like_a_slip_is_read(string was, string becomes) =>
+        Assert.Single(LarderFile.Parse(Good.Replace(was, becomes, StringComparison.Ordinal)).Ingredients);
 
     [Theory]
     [InlineData("")]

@@ -143,7 +143,7 @@ public sealed class PredictionMakerTests
     [InlineData("chicken-back", 110, 150)]
     [InlineData("chicken-carcass", 50, 65)]
     [InlineData("chicken-feet", 60, 80)]
-    [InlineData("duck-carcass", 220, 260)]
+    [InlineData("duck", 220, 260)]
     [InlineData("beef-marrow-bone", 200, 290)]
     [InlineData("beef-neck-bone", 70, 110)]
     [InlineData("pork-trotter", 60, 85)]
