@@ -119,9 +119,9 @@ internal static class RecipeForm
 
     public static string StageWord(int index) => string.Create(CultureInfo.InvariantCulture, $"stage-{index}");
 
-    /// <summary>Ingredients by shelf, for the list of a row.</summary>
-    public static IEnumerable<IGrouping<IngredientGroup, Ingredient>> Shelves(LarderTable larder) =>
-        larder.Ingredients.GroupBy(row => row.Group).OrderBy(group => group.Key);
+    /// <summary>Ingredients by shelf, for the list of a row; the one chosen stays though it is no longer offered.</summary>
+    public static IEnumerable<IGrouping<IngredientGroup, Ingredient>> Shelves(LarderTable larder, string chosen) =>
+        larder.Ingredients.Where(row => row.IsOffered || string.Equals(row.Id, chosen, StringComparison.Ordinal)).GroupBy(row => row.Group).OrderBy(group => group.Key);
 
     private static string Word<T>((string Word, T Value, string Text)[] words, T value)
         where T : struct, Enum => Array.Find(words, word => EqualityComparer<T>.Default.Equals(word.Value, value)).Word;

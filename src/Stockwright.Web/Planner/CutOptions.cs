@@ -21,7 +21,7 @@ public sealed class CutOptions
     {
         this.larder = larder;
         StringBuilder html = new();
-        foreach (IGrouping<IngredientGroup, Ingredient> shelf in larder.Ingredients.Where(which).GroupBy(ingredient => ingredient.Group))
+        foreach (IGrouping<IngredientGroup, Ingredient> shelf in larder.Ingredients.Where(ingredient => ingredient.IsOffered && which(ingredient)).GroupBy(ingredient => ingredient.Group))
         {
             html.Append("<optgroup label=\"").Append(HtmlEncoder.Default.Encode(LarderWords.Of(shelf.Key))).Append("\">");
             foreach (Ingredient ingredient in shelf)
