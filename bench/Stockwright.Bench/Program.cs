@@ -14,6 +14,8 @@ switch (args)
         return await CrowdLoad.RunAsync(Console.Out);
     case ["thermometer"]:
         return await ThermometerLoad.RunAsync(Console.Out);
+    case ["attack", .. string[] numbers]:
+        return await Attack.RunAsync(Console.Out, numbers);
     case ["errors"]:
         new PotProblem(1e-6).Print(Console.Out);
         new PotProblem(1e-9).Print(Console.Out);
