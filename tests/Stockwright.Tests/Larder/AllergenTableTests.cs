@@ -69,7 +69,7 @@ public sealed class AllergenTableTests
         flatfish-bone fish
         shrimp-shell crustacean sulphites
         shrimp-head crustacean sulphites
-        crab-shell crustacean
+        crab-shell crustacean sulphites
         lobster-shell crustacean sulphites
         onion
         carrot Apiaceae
@@ -105,6 +105,62 @@ public sealed class AllergenTableTests
         soy-sauce gluten soy
         egg-white egg
         gelatin-powder
+        chicken-thigh
+        chicken-leg
+        whole-chicken
+        chicken-liver
+        duck
+        pork-back-fat
+        pork-leg-bone
+        ham-shank
+        smoked-hock
+        lamb-bones
+        lamb-breast
+        goat
+        rabbit
+        hare
+        partridge
+        pheasant-carcass
+        oily-fish-frame fish
+        mussel mollusc
+        clam mollusc
+        oyster mollusc
+        scallop mollusc
+        squid mollusc
+        canned-tomato
+        daikon
+        sweetcorn-cob
+        pea-pod
+        green-pepper
+        cabbage
+        potato
+        beetroot
+        rosemary
+        sage
+        tarragon
+        star-anise
+        cassia
+        coriander-seed Apiaceae
+        fennel-seed Apiaceae
+        cardamom
+        allspice
+        juniper
+        mustard-seed mustard
+        lemongrass
+        galangal
+        dried-anchovy fish
+        dried-shrimp crustacean sulphites
+        dried-scallop mollusc
+        sherry sulphites
+        port sulphites
+        sake
+        mirin
+        coarse-salt
+        butter milk
+        oil
+        fish-sauce fish
+        miso gluten soy
+        fish-gelatin-powder fish
         spent-bones
         """;
 
