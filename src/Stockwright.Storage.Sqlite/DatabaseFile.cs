@@ -32,10 +32,13 @@ internal sealed class DatabaseFile(string folder)
 
     private string KeysPath => System.IO.Path.Combine(folder, "keys");
 
-    /// <summary>True when a database was made here before: its note, keys of forms or a backup lie in the folder.</summary>
+    /// <summary>
+    /// True when a database was made here before: its note, keys of forms or a backup lie in the folder. Keys are made once a page has
+    /// been shown; what else lies beside them may be older than the database.
+    /// </summary>
     public bool WasHereBefore =>
         File.Exists(NotePath)
-        || (Directory.Exists(KeysPath) && Directory.EnumerateFiles(KeysPath).Any())
+        || (Directory.Exists(KeysPath) && Directory.EnumerateFiles(KeysPath, "key-*.xml").Any())
         || Directory.EnumerateFiles(folder, "stockwright*.db").Any(file => !string.Equals(file, Path, StringComparison.Ordinal));
 
     /// <summary>Takes the rights of others from what is here.</summary>

@@ -92,6 +92,9 @@ internal sealed class StoreSurroundings : Surroundings
 {
     private const double StepShare = 0.3;
 
+    /// <summary>Nearer than this the air cannot be carried far past the stock, and shorter steps would only cost time.</summary>
+    private const double LeastDifferenceKelvins = 1;
+
     private readonly double holds;
     private readonly double room;
     private readonly double leak;
@@ -118,7 +121,7 @@ internal sealed class StoreSurroundings : Surroundings
 
     /// <summary>Load over difference is the pace at which the air nears the stock, and steam makes it up to twice as fast near the boil.</summary>
     internal override double LongestStepSeconds(double stockCelsius) =>
-        load > 0 ? StepShare * capacity * Math.Max(0, stockCelsius - celsius) / load : double.PositiveInfinity;
+        load > 0 ? StepShare * capacity * Math.Max(LeastDifferenceKelvins, stockCelsius - celsius) / load : double.PositiveInfinity;
 
     protected override double? Absorb(double joules, double seconds)
     {

@@ -22,7 +22,9 @@ public abstract class LarderContract
             string id = await database.Larder.AddAsync(ingredient, StandardLarder.Table, cancellationToken: Stop);
             OwnIngredient own = (await database.Larder.FindAsync(id, Stop))!;
             Assert.Null(own.Trouble);
-            Same.As(ingredient with { Id = id }, own.Ingredient);
+
+            // A row kept for checking is offered once a cook has made it an own one.
+            Same.As(ingredient with { Id = id, IsOffered = true }, own.Ingredient);
         }
 
         LarderTable table = await database.Larder.TableAsync(StandardLarder.Table, Stop);
