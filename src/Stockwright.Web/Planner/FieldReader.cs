@@ -48,7 +48,7 @@ internal sealed class FieldReader(TypedForm form, UnitSystem units)
         }
 
         string label = unit.Label.Length == 0 ? "" : $" {unit.Label}";
-        string range = $"{Short(unit.FromSi(leastSi))} to {Short(unit.FromSi(mostSi))}{label}";
+        string range = $"{End(unit.FromSi(leastSi), isLeast: true)} to {End(unit.FromSi(mostSi), isLeast: false)}{label}";
         Report(field, $"{what}: {text.Trim()}{label} is too {(si < leastSi ? "small" : "large")}. It can be {range}.");
         return null;
     }
@@ -115,5 +115,18 @@ internal sealed class FieldReader(TypedForm form, UnitSystem units)
         return time;
     }
 
-    private static string Short(double value) => KitchenNumber.Write(value, 2e-3);
+    /// <summary>An end of a range with few digits, rounded into the range: whoever types what they were told is not refused again.</summary>
+    private static string End(double value, bool isLeast)
+    {
+        string text = KitchenNumber.Write(value, 2e-3);
+        decimal told = decimal.Parse(text, CultureInfo.InvariantCulture);
+        double beyond = isLeast ? value - (double)told : (double)told - value;
+        if (beyond <= 1e-9 * Math.Abs(value))
+        {
+            return text;
+        }
+
+        decimal last = new(1, 0, 0, isNegative: !isLeast, told.Scale);
+        return (told + last).ToString(CultureInfo.InvariantCulture);
+    }
 }

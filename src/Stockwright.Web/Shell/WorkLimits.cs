@@ -81,11 +81,19 @@ internal static class WorkLimits
                 throw new OperationCanceledException(stopped.Message, stopped, context.RequestAborted);
             }
 
-            // The limiter ends without an answer when the time is up while a request waits for its turn.
-            if (!context.Response.HasStarted && context.RequestAborted.IsCancellationRequested)
+            if (!context.RequestAborted.IsCancellationRequested)
             {
-                context.RequestAborted.ThrowIfCancellationRequested();
+                return;
             }
+
+            // The limiter ends without an answer when the time is up while a request waits for its turn; half a page is no answer either.
+            if (context.Response.HasStarted)
+            {
+                context.Abort();
+                return;
+            }
+
+            context.RequestAborted.ThrowIfCancellationRequested();
         });
         app.UseRateLimiter();
     }
