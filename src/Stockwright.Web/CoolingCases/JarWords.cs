@@ -1,7 +1,6 @@
 using Stockwright.Cooling;
 using Stockwright.Kitchen;
 using Stockwright.Measures;
-using UnitsNet;
 
 namespace Stockwright.Web.CoolingCases;
 

@@ -23,7 +23,7 @@ internal sealed record FormShownAgain(FormRefusal Why, IFormCollection Sent)
     public TypedForm Typed { get; } = TypedForm.From(Sent);
 
     /// <summary>False for a form that is a button alone.</summary>
-    public bool HasTyped => Typed.Entries.Any(entry => !entry.Key.StartsWith('_') && entry.Key is not (Edit.VersionField or PlanFields.Units));
+    public bool HasTyped => Typed.Entries.Any(entry => !entry.Key.StartsWith('_') && entry.Key is not (Edit.VersionField or FormKey.Name or PlanFields.Units));
 
     /// <summary>True when a file came with it: browsers do not let a page choose it again.</summary>
     public bool HasFile => Sent.Files.Count > 0;

@@ -89,7 +89,12 @@ internal static class WorkLimits
             // The limiter ends without an answer when the time is up while a request waits for its turn; half a page is no answer either.
             if (context.Response.HasStarted)
             {
-                context.Abort();
+                // Whoever hung up is gone already.
+                if (context.Features.Get<IHttpRequestTimeoutFeature>()?.RequestTimeoutToken.IsCancellationRequested == true)
+                {
+                    context.Abort();
+                }
+
                 return;
             }
 

@@ -93,7 +93,7 @@ internal sealed class StoreSurroundings : Surroundings
     private const double StepShare = 0.3;
 
     /// <summary>Nearer than this the air cannot be carried far past the stock, and shorter steps would only cost time.</summary>
-    private const double LeastDifferenceKelvins = 1;
+    private const double LeastDifferenceKelvins = 0.1;
 
     private readonly double holds;
     private readonly double room;

@@ -18,7 +18,7 @@ public sealed class ThermometerLogTests
 
         // Every thing that happens is a stop in each of five hundred draws.
         Assert.InRange(course.Expected.Workings.Script.Events.Count, 1, 250);
-        Assert.Empty(course.Expected.Notices.Where(notice => notice.Code is "odd-reading" or "readings-jump"));
+        Assert.DoesNotContain(course.Expected.Notices, notice => notice.Code is "odd-reading" or "readings-jump");
     }
 
     [Fact]
@@ -38,8 +38,8 @@ public sealed class ThermometerLogTests
         BatchCourse onTheWayUp = Simmering(2_000, absurdAt: 15, absurd: 5);
         BatchCourse impossible = Simmering(2_000, absurdAt: 15, absurd: 120);
 
-        Assert.Contains(onTheWayUp.Expected.Notices, notice => notice.Code == "odd-reading" && notice.Message.Contains("does not fit this heat-up", StringComparison.Ordinal));
-        Assert.Contains(impossible.Expected.Notices, notice => notice.Code == "odd-temperature" && notice.Message.Contains("120 °C", StringComparison.Ordinal));
+        Assert.Contains(onTheWayUp.Expected.Notices, notice => notice.Code is "odd-reading" && notice.Message.Contains("does not fit this heat-up", StringComparison.Ordinal));
+        Assert.Contains(impossible.Expected.Notices, notice => notice.Code is "odd-temperature" && notice.Message.Contains("120 °C", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class ThermometerLogTests
         }
 
         BatchCourse course = log.Now(210);
-        Assert.InRange(course.Expected.Notices.Count(notice => notice.Code == "odd-temperature"), 1, 4);
+        Assert.InRange(course.Expected.Notices.Count(notice => notice.Code is "odd-temperature"), 1, 4);
         Assert.Contains(course.Expected.Notices, notice => notice.Message.Contains("2000 readings in all", StringComparison.Ordinal));
     }
 
@@ -67,7 +67,7 @@ public sealed class ThermometerLogTests
             log.Reads(41 + (0.1 * i), i % 2 == 0 ? 86 : 98);
         }
 
-        Assert.Contains(log.Now(245).Expected.Notices, notice => notice.Code == "readings-jump");
+        Assert.Contains(log.Now(245).Expected.Notices, notice => notice.Code is "readings-jump");
     }
 
     [Theory]

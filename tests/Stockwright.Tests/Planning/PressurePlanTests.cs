@@ -124,7 +124,7 @@ public sealed class PressurePlanTests
 
     private static PlanRequest Chicken() => (PlanRequests.For("white-chicken") with { Lid = LidPosition.On }).In(PlanRequests.PressureCooker(26, 20)).Making(3);
 
-    private static IReadOnlyList<string> Broken(IReadOnlyList<PlanStep> steps)
+    private static List<string> Broken(IReadOnlyList<PlanStep> steps)
     {
         List<string> broken = [];
         if (steps.Count(step => step.Kind == StepKind.Lock) != 1 || steps.Count(step => step.Kind == StepKind.Open) != 1)

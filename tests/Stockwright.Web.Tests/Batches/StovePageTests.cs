@@ -167,8 +167,8 @@ public sealed class StovePageTests : IDisposable
         Assert.Matches("Energy .{0,60}2.9 kWh", text);
         Assert.Null(closed.FormById("level-"));
         Page list = await GetAsync(browser, "/batches");
-        Assert.Contains("<h2>Closed</h2>", list.Html, StringComparison.Ordinal);
-        Assert.DoesNotContain("<h2>On</h2>", list.Html, StringComparison.Ordinal);
+        Assert.Contains("<h2 id=\"closed\">Closed</h2>", list.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain(">On</h2>", list.Html, StringComparison.Ordinal);
         Assert.Contains("Nothing is on", (await GetAsync(browser, "/")).Text, StringComparison.Ordinal);
 
         string closing = (await LogAsync(browser, address)).GetProperty("entries").EnumerateArray().Last().GetProperty("entry").GetString()!;

@@ -2,12 +2,10 @@ using System.Collections.Concurrent;
 using System.Data.Common;
 using System.Net;
 using System.Text.RegularExpressions;
-using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.AspNetCore.StaticAssets;
 using Microsoft.AspNetCore.TestHost;
-using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
 using Stockwright.Logbook;
@@ -113,9 +111,9 @@ public sealed partial class ReadingWritesNothingTests
     private static readonly string[] Skipped = ["/{**path:file}"];
 
     /// <summary>Addresses that need more than this to answer with a page.</summary>
-    private static readonly string[] Refusing = ["/_framework/opaque-redirect", "/error"];
+    private static readonly string[] Refusing = ["/_framework/opaque-redirect", "/error", "/refused"];
 
-    [GeneratedRegex(@"\b(INSERT|UPDATE|DELETE|CREATE|DROP|ALTER|REPLACE|VACUUM)\b", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"\b(INSERT|UPDATE|DELETE|CREATE|DROP|ALTER|REPLACE|VACUUM)\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Writing();
 
     private sealed class CommandSpy : DbCommandInterceptor

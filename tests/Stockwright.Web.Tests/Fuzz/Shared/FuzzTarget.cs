@@ -95,7 +95,7 @@ internal sealed class FuzzClient(HttpClient http, string units)
         foreach (string cookie in answer.Headers.TryGetValues("Set-Cookie", out IEnumerable<string>? set) ? set : [])
         {
             string pair = cookie.Split(';')[0];
-            if (pair.Contains("Antiforgery", StringComparison.Ordinal))
+            if (pair.StartsWith("form-", StringComparison.Ordinal))
             {
                 cookies = $"units={units}; {pair}";
             }
