@@ -175,7 +175,7 @@ public sealed class StovePageTests : IDisposable
         Assert.Contains($"take-back={closing}", closed.Html, StringComparison.Ordinal);
         await TakenAsync(browser, $"{address}?take-back={closing}", "change-");
         Assert.NotNull((await GetAsync(browser, address)).FormById("level-"));
-        Assert.Contains("<h2>On</h2>", (await GetAsync(browser, "/batches")).Html, StringComparison.Ordinal);
+        Assert.Contains("<h2 id=\"on\">On</h2>", (await GetAsync(browser, "/batches")).Html, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     [InlineData("litres=0.1&vessel=own&pot-diameter=8&pot-height=4&kit-wands=10")]
     [InlineData("s1-place=running&s1-into=jars&s1-deep=0.5&s1-wands=7")]
     public async Task What_the_form_allows_is_answered(string query) =>
-        Assert.Contains("It takes (likely range)", await PageAsync($"/cooling?{query}"), StringComparison.Ordinal);
+        Assert.Contains("It takes", await PageAsync($"/cooling?{query}"), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("s1-place=ice&s1-ice=-3", "s1-ice", "-3")]

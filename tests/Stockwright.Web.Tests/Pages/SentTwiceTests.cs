@@ -32,7 +32,7 @@ public sealed class SentTwiceTests(KeepingApp app) : IClassFixture<KeepingApp>
         // Who goes back and types another name means another one.
         if (name is not null)
         {
-            Page other = await SendAsync(browser, post, page, form, [.. changes.Select(change => change.Item2 == name ? (change.Item1, name + " again") : change)]);
+            Page other = await SendAsync(browser, post, page, form, [.. changes.Select(change => string.Equals(change.Item2, name, StringComparison.Ordinal) ? (change.Item1, name + " again") : change)]);
             Assert.Equal(HttpStatusCode.SeeOther, other.Status);
             Assert.Contains(name + " again", (await GetAsync(browser, list)).Html, StringComparison.Ordinal);
         }
