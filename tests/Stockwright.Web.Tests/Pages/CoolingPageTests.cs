@@ -247,7 +247,7 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
                     }
                 }
             },
-            iter: 120,
+            iter: 60,
             threads: 1);
 
         static string Escape(string value) => value is "\ud800" ? "%ED%A0%80" : Uri.EscapeDataString(value);
