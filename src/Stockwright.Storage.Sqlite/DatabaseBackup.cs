@@ -8,7 +8,7 @@ internal sealed class DatabaseBackup(DatabaseFile file, IDbContextFactory<Stockw
 {
     /// <summary>Writes the copy; it bears its name only once it is whole and checked.</summary>
     /// <param name="target">File to write; must not exist.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>Size of the copy in bytes.</returns>
     /// <exception cref="StorageTroubleException">There is no database, the file exists, it cannot be written, or the copy is damaged.</exception>
     public async Task<long> WriteAsync(string target, CancellationToken cancellationToken)

@@ -31,7 +31,7 @@ internal sealed class DatabaseContent
 
     /// <summary>Reads it.</summary>
     /// <param name="context">Its connection is open and stays so.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public static async Task<DatabaseContent> ReadAsync(StockwrightContext context, CancellationToken cancellationToken)
     {
         List<string> program = await RowsAsync(context, "PRAGMA application_id", cancellationToken);
@@ -42,7 +42,7 @@ internal sealed class DatabaseContent
     /// <summary>The first damage found by SQLite's <c>quick_check</c>; null when there is none.</summary>
     /// <param name="context">Its connection is open and stays so.</param>
     /// <param name="withPhotos">False to leave out the pictures, which are nearly all of a large file, and the pages in no use.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public static async Task<string?> DamageAsync(StockwrightContext context, bool withPhotos, CancellationToken cancellationToken)
     {
         string[] checks = withPhotos

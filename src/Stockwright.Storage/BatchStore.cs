@@ -54,7 +54,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
     /// <param name="closed">True for those whose record is closed, false for the open ones.</param>
     /// <param name="page">Number of the page, from 1.</param>
     /// <param name="size">Rows on a page.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public async Task<ListPage<BatchSummary>> PageAsync(bool closed, int page, int size, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
@@ -66,7 +66,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
     /// <summary>Batches after one of the list, those begun last first: what was started meanwhile does not shift the rest.</summary>
     /// <param name="after">The last batch read before; null to begin at the top.</param>
     /// <param name="most">As many as this.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>The batches; null when there is none with that id.</returns>
     public async Task<IReadOnlyList<BatchSummary>?> AfterAsync(Guid? after, int most, CancellationToken cancellationToken = default)
     {

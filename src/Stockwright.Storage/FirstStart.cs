@@ -16,7 +16,7 @@ public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts, T
 
     /// <summary>Makes the kitchen when there is none yet; does nothing otherwise.</summary>
     /// <param name="withDemo">True for the demonstration kitchen, false for an empty one.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>True when the database was fresh.</returns>
     public async Task<bool> EnsureKitchenAsync(bool withDemo, CancellationToken cancellationToken = default)
     {

@@ -16,7 +16,7 @@ public interface IStockwrightDatabase
 
     /// <summary>Copies the database to a new file while it stays in use, and checks the copy.</summary>
     /// <param name="file">File to write; must not exist.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>Size of the copy in bytes.</returns>
     /// <exception cref="StorageTroubleException">There is no database, the file exists or cannot be written, or the copy is damaged.</exception>
     Task<long> BackupAsync(string file, CancellationToken cancellationToken = default);

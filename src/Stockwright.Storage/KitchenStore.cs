@@ -36,7 +36,7 @@ public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts,
     /// <summary>Adds a pot under a new stable name, last in the cook's order.</summary>
     /// <param name="pot">The pot.</param>
     /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>The stable name given; that of <paramref name="pot"/> is not used.</returns>
     public Task<string> AddAsync(Pot pot, string? formKey = null, CancellationToken cancellationToken = default) =>
         AddRowAsync(new PotEntity { Id = "", Name = "" }, pot.Name, "pot", row => row.Take(pot), formKey, cancellationToken);
@@ -44,7 +44,7 @@ public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts,
     /// <summary>Adds a hob under a new stable name.</summary>
     /// <param name="hob">The hob.</param>
     /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>The stable name given.</returns>
     public Task<string> AddAsync(Hob hob, string? formKey = null, CancellationToken cancellationToken = default) =>
         AddRowAsync(new HobEntity { Id = "", Name = "" }, hob.Name, "hob", row => row.Take(hob), formKey, cancellationToken);
@@ -52,7 +52,7 @@ public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts,
     /// <summary>Adds an oven under a new stable name.</summary>
     /// <param name="oven">The oven.</param>
     /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>The stable name given.</returns>
     public Task<string> AddAsync(Oven oven, string? formKey = null, CancellationToken cancellationToken = default) =>
         AddRowAsync(new OvenEntity { Id = "", Name = "" }, oven.Name, "oven", row => row.Take(oven), formKey, cancellationToken);
@@ -60,7 +60,7 @@ public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts,
     /// <summary>Adds a tray under a new stable name.</summary>
     /// <param name="tray">The tray.</param>
     /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>The stable name given.</returns>
     public Task<string> AddAsync(Tray tray, string? formKey = null, CancellationToken cancellationToken = default) =>
         AddRowAsync(new TrayEntity { Id = "", Name = "" }, tray.Name, "tray", row => row.Take(tray), formKey, cancellationToken);

@@ -51,7 +51,7 @@ public sealed class LarderStore(IDbContextFactory<StockwrightContext> contexts, 
     /// <param name="ingredient">The ingredient; its stable name is not used.</param>
     /// <param name="standard">The standard table, whose stable names are taken.</param>
     /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>The stable name given.</returns>
     public Task<string> AddAsync(Ingredient ingredient, LarderTable standard, string? formKey = null, CancellationToken cancellationToken = default)
     {
@@ -73,7 +73,7 @@ public sealed class LarderStore(IDbContextFactory<StockwrightContext> contexts, 
     /// <summary>Writes an ingredient over the one with the same stable name.</summary>
     /// <param name="ingredient">The ingredient.</param>
     /// <param name="version">Version the cook opened; zero for a standard row not changed before.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public async Task<SaveOutcome> SaveAsync(Ingredient ingredient, int version, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(ingredient);

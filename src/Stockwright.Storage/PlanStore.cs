@@ -38,7 +38,7 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
     /// <summary>A page of the saved plans, the one touched last first.</summary>
     /// <param name="page">Number of the page, from 1.</param>
     /// <param name="size">Rows on a page.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public async Task<ListPage<PlanSummary>> PageAsync(int page, int size, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
@@ -85,7 +85,7 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
     /// <param name="snapshot">What it was reckoned with.</param>
     /// <param name="note">The cook's note; may be empty.</param>
     /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>Its permanent id.</returns>
     public Task<Guid> AddAsync(
         string name, string query, PlanSnapshot snapshot, string note = "", string? formKey = null, CancellationToken cancellationToken = default)
@@ -144,7 +144,7 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
     /// <param name="id">The plan.</param>
     /// <param name="name">Name of the copy.</param>
     /// <param name="formKey">Key of the form: the same one sent again copies nothing. Null when it has none.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>The id of the copy; null when the plan is gone.</returns>
     public async Task<Guid?> CopyAsync(Guid id, string name, string? formKey = null, CancellationToken cancellationToken = default)
     {

@@ -33,7 +33,7 @@ public sealed class RecipeStore(IDbContextFactory<StockwrightContext> contexts, 
     /// <summary>A page of the cook's own recipes, by name.</summary>
     /// <param name="page">Number of the page, from 1.</param>
     /// <param name="size">Rows on a page.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public async Task<ListPage<OwnRecipe>> PageAsync(int page, int size, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
@@ -66,7 +66,7 @@ public sealed class RecipeStore(IDbContextFactory<StockwrightContext> contexts, 
     /// <param name="recipe">The recipe; its stable name is not used.</param>
     /// <param name="standing">The standing recipes, whose stable names are taken.</param>
     /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     /// <returns>The stable name given.</returns>
     public Task<string> AddAsync(StockRecipe recipe, RecipeBook standing, string? formKey = null, CancellationToken cancellationToken = default)
     {

@@ -109,6 +109,9 @@ public sealed record PlanInput
     [Description("covered (default), line or none.")]
     public string? Topup { get; init; }
 
+    [Description("When mirepoix goes into a long simmer: early (after the first skim) or last-hour. The recipe's when left out.")]
+    public string? Mirepoix { get; init; }
+
     [Description("Time the cook gets up; 06:30 when left out.")]
     public string? Wakes { get; init; }
 

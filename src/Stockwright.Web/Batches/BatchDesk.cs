@@ -40,7 +40,7 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
     /// <summary>Opens a batch; null when there is none.</summary>
     /// <param name="id">Its id.</param>
     /// <param name="units">Measures of the reader.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public async Task<BatchView?> OpenAsync(Guid id, UnitSystem units, CancellationToken cancellationToken)
     {
         if (await batches.FindAsync(id, cancellationToken) is not { } stored)
@@ -54,7 +54,7 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
 
     /// <summary>Opens a batch to write in its log: the plan and what was entered, without what is to be expected. Null when there is none.</summary>
     /// <param name="id">Its id.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public async Task<BatchBook?> OpenBookAsync(Guid id, CancellationToken cancellationToken)
     {
         if (await batches.FindAsync(id, cancellationToken) is not { } stored)

@@ -22,7 +22,7 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
     /// <param name="form">What was sent; read in the units it names.</param>
     /// <param name="photo">The picture sent with it, or null.</param>
     /// <param name="units">Measures when the form does not say.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public Task<LogAnswer> TakeAsync(BatchView view, TypedForm form, IFormFile? photo, UnitSystem units, CancellationToken cancellationToken) =>
         TakeAsync(new BatchBook(view.Course?.Batch, view.Log), form, photo, units, cancellationToken);
 
@@ -31,7 +31,7 @@ internal sealed class LogDesk(LogStore logs, BatchNews news, PhotoDesk photos, T
     /// <param name="form">What was sent; read in the units it names.</param>
     /// <param name="photo">The picture sent with it, or null.</param>
     /// <param name="units">Measures when the form does not say.</param>
-    /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="cancellationToken">Cancels the work.</param>
     public async Task<LogAnswer> TakeAsync(BatchBook book, TypedForm form, IFormFile? photo, UnitSystem units, CancellationToken cancellationToken)
     {
         if (book.Batch is not { } batch)

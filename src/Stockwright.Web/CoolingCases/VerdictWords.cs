@@ -33,8 +33,10 @@ internal static class VerdictWords
                 return $"May fail the limit: at its slowest it is over at stage {Number(slow)}, by {Over(slow)}";
             case CoolingOutcome.MayFail:
                 return "May fail the limit";
+            case CoolingOutcome.Unfinished when verdict.Central.ClockStartedAt is null:
+                return "Far too slow to judge: in the time reckoned it does not even cool to where the clock starts";
             default:
-                return "Cannot be decided: it never falls through the temperature that starts the clock";
+                return "Not decided: the time reckoned ends before the limit's does";
         }
     }
 

@@ -234,7 +234,7 @@ internal sealed class RecipeReader(FieldReader reader, StockRecipe began, Larder
                     ".PerLitre" => "amount",
                     ".Preparation" => "preparation",
                     ".BeforeEnd" => "before",
-                    ".Stage" => "joins",
+                    ".Stage" or ".Joins" => "joins",
                     _ => "ingredient",
                 });
         }

@@ -1,6 +1,9 @@
+using System.Globalization;
+using Stockwright.Evidence;
 using Stockwright.Measures;
 using Stockwright.Recipes;
 using Stockwright.Web.Forms;
+using UnitsNet;
 
 namespace Stockwright.Web.Keeping;
 
@@ -11,6 +14,7 @@ internal static class RecipeWords
     [
         ("bones", LineRole.Bones, "Bones, or the body of the stock"), ("mirepoix", LineRole.Mirepoix, "Mirepoix"), ("aromatics", LineRole.Aromatics, "Herbs and spices"),
         ("acid", LineRole.Acid, "Wine or vinegar"), ("paste", LineRole.Paste, "Tomato paste"), ("trimmings", LineRole.Trimmings, "Saved trimmings"),
+        ("fat", LineRole.Fat, "Butter or oil"), ("seasoning", LineRole.Seasoning, "Salt, to season"),
     ];
 
     public static readonly (string Word, Preparation Value, string Text)[] Preparations =
@@ -63,6 +67,10 @@ internal static class RecipeWords
 
         return string.Join(", ", words);
     }
+
+    /// <summary>What is left of a stock boiled down: <c>10 %, usual 8 to 12 %</c>.</summary>
+    public static string Share(Stated<Ratio> share) => string.Create(
+        CultureInfo.InvariantCulture, $"{share.Value.Percent:0} %, usual {share.Low.Percent:0} to {share.High.Percent:0} %,");
 
     public static string Times(TimeSpan shortest, TimeSpan time, TimeSpan longest) => shortest == longest
         ? KitchenFormat.Text(time)

@@ -40,11 +40,11 @@ internal sealed class FieldReader(TypedForm form, UnitSystem units)
         FieldUnit unit = measure.In(units);
         double si = unit.ToSi(typed);
 
-        // A whisker of slack, so that a limit typed in the other system's units is not refused for its last digit.
-        double slack = 1e-9 * Math.Max(Math.Abs(leastSi), Math.Abs(mostSi));
-        if (si >= leastSi - slack && si <= mostSi + slack)
+        // A limit typed in the other system's units is that limit, whatever its last digit is in these.
+        double tolerance = 1e-9 * Math.Max(Math.Abs(leastSi), Math.Abs(mostSi));
+        if (si >= leastSi - tolerance && si <= mostSi + tolerance)
         {
-            return si;
+            return Math.Clamp(si, leastSi, mostSi);
         }
 
         string label = unit.Label.Length == 0 ? "" : $" {unit.Label}";

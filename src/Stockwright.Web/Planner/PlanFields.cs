@@ -36,6 +36,7 @@ internal static class PlanFields
     public const string Hours = "hours";
     public const string Check = "check";
     public const string TopUp = "topup";
+    public const string Mirepoix = "mirepoix";
     public const string Wakes = "wakes";
     public const string Sleeps = "sleeps";
     public const string Night = "night";
@@ -92,7 +93,7 @@ internal static class PlanFields
     {
         VersionField, Units, Recipe, Pot, PotShape, PotDiameter, PotBrimDiameter, PotHeight, PotVolume, PotMaterial, PotMass, PotKind,
         Lid, Gap, Hob, HobKind, HobPower, HobEfficiency, Goal, Litres, PortionCount, PortionSize, When, Date, Time, Simmer, Hours,
-        Check, TopUp, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film,
+        Check, TopUp, Mirepoix, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film,
         KitchenFactor, Ph, PieceSize, Container, FridgeHours, Fridge, Portion, Defat, Cooling, SetTarget, PowderBloom, PowderPrice,
     }.ToFrozenSet(StringComparer.Ordinal);
 

@@ -47,6 +47,7 @@ public static class PlanQuery
         double? check = reader.Number(
             PlanFields.Check, "Time between checks", Measure.Minutes, PlanRequest.CheckIntervalRange.Least.TotalSeconds, PlanRequest.CheckIntervalRange.Most.TotalSeconds);
         TopUpRule? topUp = reader.Word(PlanFields.TopUp, "Topping up", PlanWords.TopUps);
+        MirepoixTime? mirepoix = reader.Form.Has(PlanFields.Mirepoix) ? reader.Word(PlanFields.Mirepoix, "Mirepoix", PlanWords.MirepoixTimes) : null;
         HashSet<string> leftOut = ReadTicks(reader, PlanFields.Leave, recipe, book);
         HashSet<string> withOptional = ReadTicks(reader, PlanFields.With, recipe, book);
 
@@ -72,6 +73,7 @@ public static class PlanQuery
                 SimmerTime = seconds is { } length ? TimeSpan.FromSeconds(length) : null,
                 CheckInterval = check is { } interval ? TimeSpan.FromSeconds(interval) : TimeSpan.FromHours(1),
                 TopUp = topUp ?? TopUpRule.KeepCovered,
+                Mirepoix = mirepoix,
                 LeftOut = leftOut,
                 WithOptional = withOptional,
             };
@@ -163,7 +165,7 @@ public static class PlanQuery
 
             // A tick left over from another recipe does no harm and says nothing.
             List<RecipeLine> lines = [.. (recipe?.Lines ?? []).Where(line => string.Equals(line.IngredientId, ingredient, StringComparison.Ordinal))];
-            if (takesIn ? lines.Any(line => line.IsOptional) : lines.Any(CanLeaveOut))
+            if (takesIn ? lines.Any(line => line.IsOptional) : lines.Any(line => CanLeaveOut(recipe!, line)))
             {
                 ticked.Add(ingredient);
             }
@@ -176,8 +178,11 @@ public static class PlanQuery
         return ticked;
     }
 
-    /// <summary>What the stock is made of cannot be left out; what is optional is out until it is taken in.</summary>
-    internal static bool CanLeaveOut(RecipeLine line) => !line.IsOptional && line.Role != LineRole.Bones;
+    /// <summary>What the stock is made of cannot be left out when there is nothing else of it; what is optional is out until it is taken in.</summary>
+    internal static bool CanLeaveOut(StockRecipe recipe, RecipeLine line) =>
+        !line.IsOptional
+        && (line.Role != LineRole.Bones
+            || recipe.Lines.Any(other => other is { Role: LineRole.Bones, IsOptional: false } && !string.Equals(other.IngredientId, line.IngredientId, StringComparison.Ordinal)));
 
     private static List<string> LeftAside(TypedForm typed)
     {

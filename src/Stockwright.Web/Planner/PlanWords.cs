@@ -27,6 +27,8 @@ internal static class PlanWords
         ("covered", TopUpRule.KeepCovered), ("line", TopUpRule.KeepToLine), ("none", TopUpRule.None),
     ];
 
+    public static readonly (string Word, MirepoixTime Value)[] MirepoixTimes = [("early", MirepoixTime.Early), ("last-hour", MirepoixTime.LastHour)];
+
     public static readonly (string Word, NightPlan Value)[] Nights =
     [
         ("getup", NightPlan.GetUp), ("oven", NightPlan.OvenHold), ("stop", NightPlan.StopAndCool),

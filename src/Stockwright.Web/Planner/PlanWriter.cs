@@ -37,6 +37,11 @@ internal sealed class PlanWriter
         }
 
         writer.PutUnlessDefault(PlanFields.TopUp, PlanWords.TopUps, request.TopUp);
+        if (request.Mirepoix is { } mirepoix)
+        {
+            writer.Put(PlanFields.Mirepoix, PlanWords.MirepoixTimes.First(word => word.Value == mirepoix).Word);
+        }
+
         writer.PutSite(request.Site, kitchen.Site);
         foreach (string ingredient in request.LeftOut.Order(StringComparer.Ordinal))
         {

@@ -150,9 +150,9 @@ public sealed record BatchOutcome
 
         ReadingKind reading = kind switch
         {
-            StockKind.FishFumet or StockKind.Shellfish or StockKind.KelpAndDriedFish => ReadingKind.Fish,
-            StockKind.Vegetable or StockKind.Mushroom => ReadingKind.Vegetable,
-            StockKind.WhiteChicken or StockKind.BrownChicken or StockKind.Turkey => ReadingKind.Poultry,
+            StockKind.FishFumet or StockKind.Shellfish or StockKind.KelpAndDriedFish or StockKind.KelpOnly or StockKind.SecondDashi or StockKind.DriedAnchovy => ReadingKind.Fish,
+            StockKind.Vegetable or StockKind.Mushroom or StockKind.CourtBouillon or StockKind.DriedMushroom or StockKind.SweetcornCob => ReadingKind.Vegetable,
+            StockKind.WhiteChicken or StockKind.BrownChicken or StockKind.Turkey or StockKind.Duck or StockKind.DoubleStock or StockKind.WholeChickenBroth => ReadingKind.Poultry,
             _ => ReadingKind.MeatBones,
         };
         return Refractometer.Estimate(read.Brix, reading, scale: 85).Value?.Gelatin;

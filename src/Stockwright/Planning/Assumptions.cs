@@ -13,7 +13,7 @@ internal static class Assumptions
     public static IReadOnlyList<Assumption> List(PlanRequest request, BatchLoad load, BoilingReport boiling)
     {
         Stated<double> film = SurfaceFilm.For(request.Site);
-        LoadItem heaviest = load.Items.OrderByDescending(item => item.RawKilograms).First();
+        LoadItem? heaviest = load.Items.MaxBy(item => item.RawKilograms);
         List<Assumption> list =
         [
             new(
@@ -26,25 +26,39 @@ internal static class Assumptions
             Of("lid-escape", "Vapour that gets past the lid", LidEscape.Fraction(request.Lid), "Evaporation. No measurement of a lid ajar was found."),
             Of("hob-efficiency", "Hob power that reaches the pot", request.Hob.Efficiency, "Heat-up time and energy."),
             Of("retained", "Liquor held by spent solids, of their wet weight", LiquorExchange.Retained, "Yield."),
-            Of("released", $"Liquor drawn from {heaviest.Ingredient.Name.ToLowerInvariant()}, of its weight", LiquorExchange.Released(heaviest.Ingredient, heaviest.Line.Preparation), "Yield and level."),
             Of("skimmed", "Liquid lifted with the scum", LiquorExchange.Skimmed, "Yield."),
             Of("strain-loss", "Lost in straining, transfer and tasting", LiquorExchange.StrainLoss, "Yield."),
             Of("cover", "Water over the solids at the start", LiquorExchange.CoverDepth, "Water to the line."),
-            Of("density", $"True density of {heaviest.Ingredient.Name.ToLowerInvariant()}", heaviest.Ingredient.TrueDensity, "Room the solids take, and so the fill line."),
         ];
+        if (heaviest is not null)
+        {
+            string name = heaviest.Ingredient.Name.ToLowerInvariant();
+            list.Add(Of("released", $"Liquor drawn from {name}, of its weight", LiquorExchange.Released(heaviest.Ingredient, heaviest.Line.Preparation), "Yield and level."));
+            list.Add(Of("density", $"True density of {name}", heaviest.Ingredient.TrueDensity, "Room the solids take, and so the fill line."));
+            if (heaviest.Ingredient.PackDensity is { } pack)
+            {
+                list.Add(Of("pack", $"Heap of {name}: weight per room it takes", pack, "Whether the solids are covered; never looser than the recipe's own water covers."));
+            }
+
+            if (heaviest.Line.Preparation == Preparation.Roast && heaviest.Ingredient.RoastLoss is { } loss)
+            {
+                list.Add(Of("roast-loss", $"Weight {name} loses in the oven", loss, "Room in the pot, and juice left to give."));
+            }
+        }
+
+        if (request.Recipe.Wetting is { } id && request.Larder.Get(id) is { Collagen: { } gelatin } wetting)
+        {
+            list.Add(Of("wetting-gelatin", $"Gelatin in {wetting.Name.ToLowerInvariant()}", gelatin, "Gelatin and body: yours may be half as strong or twice."));
+        }
+
+        if (request.Recipe.Stages.FirstOrDefault(stage => stage.ReducesTo is not null) is { ReducesTo: { } left })
+        {
+            list.Add(Of("reduces-to", "Left when it is boiled down", left, "Yield, strength and the time it takes."));
+        }
+
         if (request.Recipe.ChillsAndDefats)
         {
             list.Add(Of("defat-loss", "Stock that goes with the fat", LiquorExchange.DefatLoss, "Yield."));
-        }
-
-        if (heaviest.Ingredient.PackDensity is { } pack)
-        {
-            list.Add(Of("pack", $"Heap of {heaviest.Ingredient.Name.ToLowerInvariant()}: weight per room it takes", pack, "Whether the solids are covered; never looser than the recipe's own water covers."));
-        }
-
-        if (heaviest.Line.Preparation == Preparation.Roast && heaviest.Ingredient.RoastLoss is { } loss)
-        {
-            list.Add(Of("roast-loss", $"Weight {heaviest.Ingredient.Name.ToLowerInvariant()} loses in the oven", loss, "Room in the pot, and juice left to give."));
         }
 
         list.Add(new(

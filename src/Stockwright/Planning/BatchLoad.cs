@@ -60,7 +60,7 @@ internal sealed class BatchLoad
     public static BatchLoad PerLitre(PlanRequest request)
     {
         List<(RecipeLine Line, double Kilograms)> lines = [];
-        IReadOnlyList<RecipeLine> recipeLines = [.. request.Recipe.Lines.Where(request.Takes)];
+        IReadOnlyList<RecipeLine> recipeLines = [.. request.Recipe.Lines.Where(request.Takes).Select(request.Timed)];
         if (request.Goal is PlanGoal.UseBones goal)
         {
             RecipeLine model = recipeLines.First(line => line.Role == LineRole.Bones);
@@ -131,7 +131,7 @@ internal sealed class BatchLoad
         drained = roasted > 0 ? drained : 0;
         double blanched = line.Preparation == Preparation.Blanch ? BlanchLossShare * rawKilograms : 0;
         double inPot = rawKilograms - roasted - blanched;
-        if (ingredient.Group is IngredientGroup.Liquid || line.Role is LineRole.Acid or LineRole.Paste)
+        if (ingredient.Group is IngredientGroup.Liquid || line.Role is LineRole.Acid or LineRole.Paste or LineRole.Fat or LineRole.Seasoning)
         {
             return new LoadItem(ingredient, line, rawKilograms, null, inPot, roasted, drained, blanched);
         }

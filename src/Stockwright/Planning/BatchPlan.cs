@@ -10,6 +10,9 @@ public sealed record BatchPlan
     /// <summary>What was asked.</summary>
     public required PlanRequest Request { get; init; }
 
+    /// <summary>The ready stock the pot is filled with; null for water.</summary>
+    public Larder.Ingredient? Wetting => Request.Recipe.Wetting is { } id ? Request.Larder.Get(id) : null;
+
     /// <summary>Strained, defatted stock from one round, measured cold (20 C).</summary>
     public required Band<Volume> Yield { get; init; }
 

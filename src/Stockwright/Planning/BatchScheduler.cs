@@ -34,9 +34,9 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
     public LaidTimeline Lay(FittedLoad fitted, RoastPlan? roast, BlanchPlan? blanch, DateTimeOffset heatOn)
     {
         SimmerOutcome outcome = fitted.Outcome;
-        DateTimeOffset simmering = heatOn + TimeSpan.FromSeconds(outcome.StageStarts[ScriptWriter.MainStage(request.Recipe)]);
-        IReadOnlyList<NightWindow> nights = request.IsUnderPressure
-            ? [] // A locked pot is neither put in an oven nor opened for the night.
+        DateTimeOffset simmering = heatOn + TimeSpan.FromSeconds(outcome.StageStarts[request.Recipe.MainStage]);
+        IReadOnlyList<NightWindow> nights = request.IsUnderPressure || request.Recipe.IsAttended
+            ? [] // A locked pot is neither put in an oven nor opened for the night; a hard boil is watched to the end.
             : NightWindows.Find(request.Schedule, simmering, simmer, TimeSpan.FromSeconds(outcome.HeatUpSeconds));
         if (!nights.SequenceEqual(fitter.Nights))
         {

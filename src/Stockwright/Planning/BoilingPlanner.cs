@@ -12,7 +12,7 @@ internal static class BoilingPlanner
 
     public static BoilingReport Report(PlanRequest request, PotEnvironment environment)
     {
-        SimmerStage stage = request.Recipe.Stages[ScriptWriter.MainStage(request.Recipe)];
+        SimmerStage stage = request.Recipe.Stages[request.Recipe.MainStage];
         Temperature hottest = Temperature.FromDegreesCelsius(request.IsUnderPressure ? environment.HottestReachableCelsius : environment.BoilingCelsius);
         Temperature asked = Asked(request, stage, hottest);
         Temperature reached = asked <= hottest ? asked : hottest;
@@ -35,12 +35,17 @@ internal static class BoilingPlanner
         };
     }
 
+    /// <summary>A rolling boil is asked for, not a temperature: where air pressure is a little low that is the boil there.</summary>
+    private static Temperature AskedInTheOpen(PlanRequest request, SimmerStage stage, Temperature hottest) =>
+        request.SimmerTemperature
+        ?? (stage.ReducesTo is not null || (stage.IsRolling && stage.Target.DegreesCelsius - hottest.DegreesCelsius < RatingKelvins) ? hottest : stage.Target);
+
     /// <summary>A cooker is sold as reaching "about 121 C", so what is asked within a kelvin of its pressure is its pressure; unasked it is too.</summary>
     private static Temperature Asked(PlanRequest request, SimmerStage stage, Temperature hottest)
     {
         if (!request.IsUnderPressure)
         {
-            return request.SimmerTemperature ?? stage.Target;
+            return AskedInTheOpen(request, stage, hottest);
         }
 
         return request.SimmerTemperature is { } wished && (wished < hottest || wished.DegreesCelsius - hottest.DegreesCelsius > RatingKelvins) ? wished : hottest;

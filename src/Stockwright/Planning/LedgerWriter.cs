@@ -30,6 +30,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
             Of(r0, strain.High.DecimalFractions, d0),
             Of(r0, s0, defat.High.DecimalFractions),
             yield - ReleaseShift(low: true),
+            yield * (1 - BoiledDown(share => 1 - (share.Low / share.Value))),
         ];
         double[] high =
         [
@@ -38,6 +39,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
             Of(r0, strain.Low.DecimalFractions, d0),
             Of(r0, s0, defat.Low.DecimalFractions),
             yield + ReleaseShift(low: false),
+            yield * (1 + BoiledDown(share => (share.High / share.Value) - 1)),
         ];
         return new Band<Volume>(
             SimmerForecaster.Cold(Math.Max(0, yield - Quadrature(low, yield))),
@@ -57,7 +59,9 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         double heldHigh = PotFitter.RetainedKilograms(central, LiquorExchange.Retained.High.DecimalFractions) + central.LiftedWithSolidsKilograms;
         List<LedgerEntry> put =
         [
-            new("water-to-line", "Water to the line", Exact(fitted.WaterKilograms), "cold water poured over the solids"),
+            request.Recipe.Wetting is null
+                ? new("water-to-line", "Water to the line", Exact(fitted.WaterKilograms), "cold water poured over the solids")
+                : new("stock-to-line", "Stock to the line", Exact(fitted.WaterKilograms), "ready stock instead of water"),
             new("top-ups", "Top-ups", Spread(run => run.ToppedUpKilograms), "water added at the checks"),
         ];
         AddIfAny(put, new("other-liquids", "Wine, vinegar, paste", Exact(otherLiquids), "liquids of the recipe"));
@@ -91,6 +95,10 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         // Ingredients of one pot err together (same cook, same cut size), so their shifts add straight.
         return sum;
     }
+
+    /// <summary>By eye nobody stops boiling down at just the share asked for.</summary>
+    private double BoiledDown(Func<Stated<Ratio>, double> shift) =>
+        request.Recipe.Stages.Sum(stage => stage.ReducesTo is { } share ? shift(share) : 0);
 
     private static void AddIfAny(List<LedgerEntry> entries, LedgerEntry entry)
     {

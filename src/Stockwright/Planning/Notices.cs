@@ -46,6 +46,17 @@ internal static class Notices
             notices.Add(new(NoticeLevel.Warning, "over-safe-maximum", $"At its highest this stands {KitchenFormat.Both(fit.PeakLevel - fit.SafeMaximum)} over the safe maximum: put in a little less, or leave out the last top-up.", Field(request.Goal)));
         }
 
+        if (request.Recipe.IsAttended && request.Schedule.Night != NightPlan.GetUp)
+        {
+            notices.Add(new(NoticeLevel.Hint, "attended-night", "A hard boil is not left for the night: this plan runs through. Start it so that you are up until it is off.", "night"));
+        }
+
+        if (LeavesOutFat(request))
+        {
+            notices.Add(new(NoticeLevel.Hint, "fat-not-taken", "Sweated in butter or oil? Take it in under What, so that its fat and its allergens, milk in butter, are counted.", "recipe"));
+        }
+
+        notices.AddRange(request.Recipe.NotCovered.Select(sentence => new PlanNotice(NoticeLevel.Hint, "not-covered", sentence)));
         if (request.Goal is PlanGoal.UseBones use)
         {
             AddAvoided(request, use, notices);
@@ -53,6 +64,11 @@ internal static class Notices
 
         return notices;
     }
+
+    private static bool LeavesOutFat(PlanRequest request) =>
+        request.Recipe.Lines.Any(line => line.Preparation == Preparation.Sweat && line.Role != LineRole.Fat && request.Takes(line))
+        && request.Recipe.Lines.Any(line => line.Role == LineRole.Fat)
+        && !request.Recipe.Lines.Any(line => line.Role == LineRole.Fat && request.Takes(line));
 
     private static void AddFit(PlanRequest request, FitReport fit, List<PlanNotice> notices)
     {

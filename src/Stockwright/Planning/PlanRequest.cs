@@ -19,6 +19,16 @@ public enum NightPlan
     StopAndCool,
 }
 
+/// <summary>When mirepoix goes into a long simmer: both ways are taught.</summary>
+public enum MirepoixTime
+{
+    /// <summary>After the first skim, in large pieces.</summary>
+    Early,
+
+    /// <summary>For the last hour: it has given what it has by then, and longer it turns flat and drinks stock.</summary>
+    LastHour,
+}
+
 /// <summary>Everything the planner needs for one batch. All parts are resolved; nothing is looked up.</summary>
 public sealed record PlanRequest
 {
@@ -73,6 +83,9 @@ public sealed record PlanRequest
     /// <summary>What is kept in the pot.</summary>
     public TopUpRule TopUp { get; init; } = TopUpRule.KeepCovered;
 
+    /// <summary>When mirepoix goes in that does not go in at the start; the recipe says when it is null.</summary>
+    public MirepoixTime? Mirepoix { get; init; }
+
     /// <summary>Lines of the recipe left out, by ingredient.</summary>
     public IReadOnlySet<string> LeftOut { get; init; } = new HashSet<string>(StringComparer.Ordinal);
 
@@ -89,6 +102,19 @@ public sealed record PlanRequest
     public static LidPosition UsualLid(Pot? pot, StockRecipe recipe) => pot is not null && CanLock(pot, recipe) ? LidPosition.On : recipe.Lid;
 
     private static bool CanLock(Pot pot, StockRecipe recipe) => pot.Kind == PotKind.PressureCooker && recipe.Stages.Count == 1;
+
+    /// <summary>A line with the moment this cook puts it in.</summary>
+    public RecipeLine Timed(RecipeLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        bool waits = line is { Role: LineRole.Mirepoix or LineRole.Trimmings or LineRole.Paste, Joins: JoinMoment.AfterFirstSkim or JoinMoment.BeforeEnd };
+        return (waits ? Mirepoix : null) switch
+        {
+            MirepoixTime.Early => line with { Joins = JoinMoment.AfterFirstSkim, BeforeEnd = null },
+            MirepoixTime.LastHour => line with { Joins = JoinMoment.BeforeEnd, BeforeEnd = TimeSpan.FromHours(1) },
+            _ => line,
+        };
+    }
 
     /// <summary>True when a line of the recipe goes in.</summary>
     public bool Takes(RecipeLine line) => line.IsOptional ? WithOptional.Contains(line.IngredientId) : !LeftOut.Contains(line.IngredientId);

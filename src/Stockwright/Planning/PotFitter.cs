@@ -138,6 +138,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         double tooMuch = double.PositiveInfinity;
         double lastMissing = 0;
         double stride = 1;
+        double left = request.Recipe.Stages.Aggregate(1.0, (share, stage) => share * (stage.ReducesTo?.Value.DecimalFractions ?? 1));
         for (int i = 0; i < MostTries; i++)
         {
             double missing = (wanted - YieldKilograms(fitted.Outcome)) / keeps;
@@ -164,7 +165,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
                 break;
             }
 
-            double next = fitted.WaterKilograms + (stride * missing);
+            double next = fitted.WaterKilograms + (stride * missing / left);
             if (next <= tooLittle || next >= tooMuch)
             {
                 next = (tooLittle + tooMuch) / 2;

@@ -31,7 +31,7 @@ internal static class PressureStages
     {
         List<LoadItem> joining = [.. load.Items.Where(item => item.Charge is not null && item.Line.Joins != JoinMoment.Start)];
         List<LoadItem> late = [.. joining.Where(item => IsLate(item.Line, seconds))];
-        List<PotAction> before = request.Recipe.Kind == StockKind.KelpAndDriedFish
+        List<PotAction> before = !request.Recipe.Kind.IsSkimmed()
             ? []
             : [new PotAction(FirstSkim, PotActionKind.Skim), new PotAction(SecondSkim, PotActionKind.Skim)];
         LoadItem[] early = [.. joining.Except(late)];

@@ -131,9 +131,25 @@ internal static class RequestChecks
             problems.Add(new("recipe", $"This recipe cannot be planned yet ({field}): {message}"));
         }
 
-        if (problems.Count == 0 && !request.Recipe.Lines.Any(line => line.Role == LineRole.Bones && request.Takes(line)))
+        bool hasBones = request.Recipe.Lines.Any(line => line.Role == LineRole.Bones && request.Takes(line));
+        if (problems.Count == 0 && !hasBones && request.Recipe.Wetting is null)
         {
             problems.Add(new("recipe", "Nothing is left to make stock from: keep at least one of the bones or main ingredients."));
+        }
+
+        if (problems.Count == 0 && !hasBones && request.Goal is PlanGoal.UseBones)
+        {
+            problems.Add(new("bones", "No bones go into this one: ask for so many litres, or fill the pot."));
+        }
+
+        if (problems.Count == 0 && request.IsUnderPressure && request.Recipe.Stages.Any(stage => stage.IsRolling || stage.ReducesTo is not null))
+        {
+            problems.Add(new("lid", "This one has to boil in the open: set the lid ajar or off."));
+        }
+
+        if (problems.Count == 0 && request.SimmerTime is not null && request.Recipe.BoilsDown)
+        {
+            problems.Add(new("hours", "This one is done when so much of it is left, however long that takes: leave the time empty."));
         }
     }
 

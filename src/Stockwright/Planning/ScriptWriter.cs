@@ -36,22 +36,7 @@ internal sealed class ScriptWriter
         this.request = request;
         targetCelsius = target.DegreesCelsius;
         mainSeconds = simmer.TotalSeconds;
-        mainStage = MainStage(request.Recipe);
-    }
-
-    /// <summary>The stage the cook's wishes for temperature and time belong to: the longest that holds.</summary>
-    public static int MainStage(StockRecipe recipe)
-    {
-        int best = recipe.Stages.Count - 1;
-        for (int i = recipe.Stages.Count - 1; i >= 0; i--)
-        {
-            if (!recipe.Stages[i].ClimbsSlowly && (recipe.Stages[best].ClimbsSlowly || recipe.Stages[i].Time > recipe.Stages[best].Time))
-            {
-                best = i;
-            }
-        }
-
-        return best;
+        mainStage = request.Recipe.MainStage;
     }
 
     /// <summary>Writes the script for a load and its water.</summary>
@@ -68,7 +53,11 @@ internal sealed class ScriptWriter
                 seconds,
                 stage.ClimbsSlowly,
                 stage.LiftsOut,
-                Actions(load, i, seconds, nights ?? [])));
+                Actions(load, i, seconds, nights ?? []))
+            {
+                IsRolling = stage.IsRolling,
+                ReducesTo = stage.ReducesTo?.Value.DecimalFractions,
+            });
         }
 
         GiveKeys(stages);
@@ -120,7 +109,7 @@ internal sealed class ScriptWriter
             .Where(item => item.Charge is not null && item.Line.Joins != JoinMoment.Start && StageOf(item.Line) == stage)
             .GroupBy(item => JoinSeconds(item.Line, seconds))
             .Select(group => new PotAction(group.Key, PotActionKind.Add, [.. group.Select(item => item.Charge!)], Label: Names(group))));
-        if (stage == mainStage)
+        if (stage == mainStage && !request.Recipe.BoilsDown)
         {
             AddSkims(actions, seconds);
             AddChecks(actions, seconds);
@@ -144,7 +133,7 @@ internal sealed class ScriptWriter
 
     private void AddSkims(List<PotAction> actions, double seconds)
     {
-        if (request.Recipe.Kind is StockKind.KelpAndDriedFish)
+        if (!request.Recipe.Kind.IsSkimmed())
         {
             return;
         }

@@ -29,8 +29,8 @@ internal static class StepTimes
     /// <summary>Time to stand off the heat before straining, so that it settles and scalds less.</summary>
     public static TimeSpan Stand(StockRecipe recipe) => recipe.Kind switch
     {
-        StockKind.KelpAndDriedFish => TimeSpan.FromMinutes(2),
-        StockKind.FishFumet or StockKind.Shellfish or StockKind.Vegetable or StockKind.Mushroom => TimeSpan.FromMinutes(10),
+        StockKind.KelpAndDriedFish or StockKind.KelpOnly or StockKind.SecondDashi or StockKind.DriedAnchovy or StockKind.DriedMushroom or StockKind.Glace => TimeSpan.FromMinutes(2),
+        StockKind.FishFumet or StockKind.Shellfish or StockKind.Vegetable or StockKind.Mushroom or StockKind.CourtBouillon or StockKind.SweetcornCob => TimeSpan.FromMinutes(10),
         _ => TimeSpan.FromMinutes(20),
     };
 

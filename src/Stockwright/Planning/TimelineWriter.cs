@@ -89,12 +89,13 @@ internal sealed class TimelineWriter(TimelineParts parts)
             at = builder.Then(at, StepKind.Fill, "Sweat the vegetables", "In the pot, gently, without colour.", StepTimes.Sweat, StepTimes.Sweat);
         }
 
+        string liquid = recipe.Wetting is { } wetting ? $"cold {request.Larder.Get(wetting).Name.ToLowerInvariant()}" : "cold water";
         double full = parts.Load.Items.Where(item => item.Line.Joins == JoinMoment.Start).Sum(item => item.InPotKilograms) + parts.WaterKilograms + request.Pot.EmptyMass.Kilograms;
         builder.At(
             at,
             StepKind.Fill,
             "Load the pot and fill to the line",
-            $"Solids first, then {KitchenFormat.Both(SimmerForecaster.Cold(parts.WaterKilograms))} of cold water. The water should reach the line; trust the line if they disagree.",
+            $"{(parts.Load.StartSolids().Count > 0 ? "Solids first, then " : "")}{KitchenFormat.Both(SimmerForecaster.Cold(parts.WaterKilograms))} of {liquid}. {(recipe.Wetting is null ? "The water" : "It")} should reach the line; trust the line if they disagree.",
             StepTimes.Fill,
             StepTimes.Fill,
             null,
@@ -149,16 +150,39 @@ internal sealed class TimelineWriter(TimelineParts parts)
 
         string set = KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius));
         string how = recipe.Stages.Count > 1
-            ? string.Join("; ", recipe.Stages.Select(stage => $"{stage.Name}: {(stage.ClimbsSlowly ? "climb to " : "")}{KitchenFormat.Both(stage.Target)}, {KitchenFormat.Text(stage.Time)}"))
-            : $"Hold {set}: a bubble here and there, no boil.";
+            ? string.Join("; ", recipe.Stages.Select(Told))
+            : How(recipe.Stages[0], set);
         Caution[] cautions = heatUp > TimeSpan.FromMinutes(1) ? [] : [Cautions.Unattended];
-        builder.At(simmering, StepKind.Simmer, "Simmer", how, heatOff - simmering, TimeSpan.Zero, null, cautions);
+        builder.At(simmering, StepKind.Simmer, Title(), how, heatOff - simmering, TimeSpan.Zero, null, cautions);
         int check = 0;
         foreach ((double atSeconds, PotAction action) in outcome.Actions)
         {
             AddAction(builder, heatOn + TimeSpan.FromSeconds(atSeconds), action, ref check);
         }
     }
+
+    private static string Told(SimmerStage stage) =>
+        stage.ReducesTo is { } share
+            ? $"{stage.Name}: until {Left(share.Value)} of it is left"
+            : $"{stage.Name}: {(stage.ClimbsSlowly ? "climb to " : "")}{KitchenFormat.Both(stage.Target)}, {KitchenFormat.Text(stage.Time)}";
+
+    private string Title() =>
+        recipe.BoilsDown ? "Boil it down" : recipe.Stages[recipe.MainStage].IsRolling ? "Keep it boiling hard" : "Simmer";
+
+    private static string How(SimmerStage stage, string set) => stage switch
+    {
+        { ReducesTo: { } share } => $"Until {Left(share.Value)} of it is left: mark the level on a stick. It spits and burns at the end, so turn it down then and stay with it.",
+        { IsRolling: true } => $"A rolling boil, about {set}: bubbles all over. Top up with hot water, and never leave it.",
+        _ => $"Hold {set}: a bubble here and there, no boil.",
+    };
+
+    private static string Left(Ratio share) => share.Percent switch
+    {
+        >= 9 and <= 11 => "a tenth",
+        >= 32 and <= 35 => "a third",
+        >= 49 and <= 51 => "half",
+        double percent => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{percent:0} %"),
+    };
 
     private void AddAction(StepBuilder builder, DateTimeOffset at, PotAction action, ref int check)
     {

@@ -48,6 +48,9 @@ public sealed record CutClass
     /// <summary>How far a gel of its gelatin melts from one of mammals or birds; below zero for cold-water fish.</summary>
     public required TemperatureDelta MeltingShift { get; init; }
 
+    /// <summary>True for gelatin itself, powder or in a ready stock: it need not be drawn, so no kitchen gets more or less of it.</summary>
+    public bool IsGelatin => HardRate.Value.PerSecond <= 0 && SoftRate.Value.PerSecond >= 10 / 3600.0;
+
     /// <summary>True when there is collagen to draw on.</summary>
     public bool HasCollagen => Collagen.Value > Ratio.Zero;
 }

@@ -49,7 +49,7 @@ public static class Extraction
         for (int i = 0; i < cuts.Count; i++)
         {
             sum += results[i];
-            Mass brought = Mass.FromGrams(cuts[i].Mass.Grams * cuts[i].Collagen.DecimalFractions * kitchenFactor);
+            Mass brought = Mass.FromGrams(cuts[i].Mass.Grams * cuts[i].Collagen.DecimalFractions * (cuts[i].Cut.IsGelatin ? 1 : kitchenFactor));
             collagen += brought;
             yields.Add(new CutYield(cuts[i].Id, brought, Mass.FromGrams(results[i].Gelatin)));
         }

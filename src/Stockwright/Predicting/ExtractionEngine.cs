@@ -5,7 +5,8 @@ namespace Stockwright.Predicting;
 /// <param name="BreakdownActivation">J/mol.</param>
 /// <param name="BreakdownPerHour">At 98 °C.</param>
 /// <param name="Acid">Factor of B.3.</param>
-/// <param name="CollagenFactor">Times the collagen of every cut; the kitchen's factor is in it.</param>
+/// <param name="CollagenFactor">Times the collagen of every cut.</param>
+/// <param name="KitchenFactor">Times that of every cut but gelatin itself: what this kitchen gets out of bones.</param>
 /// <param name="SoftFactor">Times every soft rate.</param>
 /// <param name="HardFactor">Times every hard rate.</param>
 /// <param name="HeatUpStretch">Times the length of the heat-up.</param>
@@ -16,6 +17,7 @@ internal readonly record struct ExtractionFigures(
     double BreakdownPerHour,
     double Acid,
     double CollagenFactor,
+    double KitchenFactor,
     double SoftFactor,
     double HardFactor,
     double HeatUpStretch = 1,
@@ -27,6 +29,7 @@ internal readonly record struct ExtractionFigures(
         ExtractionRates.BreakdownActivation.Value,
         ExtractionRates.BreakdownPerHour.Value,
         ExtractionRates.Acid(ph),
+        1,
         kitchenFactor,
         1,
         1);
@@ -123,8 +126,9 @@ internal sealed class ExtractionEngine
 
     private ExtractionTotals Run(in CutData cut, in ExtractionFigures figures, double[] progress, double[] breakdown, double[] kept)
     {
-        double soft = cut.CollagenGrams * figures.CollagenFactor * cut.SoftShare;
-        double hard = cut.CollagenGrams * figures.CollagenFactor * (1 - cut.SoftShare);
+        double collagen = cut.CollagenGrams * figures.CollagenFactor * (cut.IsGelatin ? 1 : figures.KitchenFactor);
+        double soft = collagen * cut.SoftShare;
+        double hard = collagen * (1 - cut.SoftShare);
         if (!(soft + hard > 0))
         {
             return default;
@@ -191,6 +195,7 @@ internal sealed class ExtractionEngine
             cut.Cut.FreshBloom.Value.Grams,
             cut.Cut.ExtractsFrom.DegreesCelsius,
             cut.Cut.MeltingShift.Kelvins,
+            cut.Cut.IsGelatin,
             segments.IndexAt(cut.JoinsAt.TotalSeconds),
             cut.LeavesAt is { } leaves ? segments.IndexAt(leaves.TotalSeconds) : segments.Count);
     }
@@ -204,6 +209,7 @@ internal sealed class ExtractionEngine
         double Bloom,
         double ThresholdCelsius,
         double Shift,
+        bool IsGelatin,
         int First,
         int Last);
 }

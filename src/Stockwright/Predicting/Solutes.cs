@@ -42,7 +42,9 @@ internal readonly record struct Solutes(double Juices, double Minerals, double S
             CutClass? cut = cuts.ClassOf(ingredient);
             if (brings.Dissolves)
             {
-                juices += item.RawKilograms * ingredient.Protein.Value.DecimalFractions;
+                // The collagen of a ready stock is counted as gelatin.
+                juices += item.RawKilograms * Math.Max(0, ingredient.Protein.Value.DecimalFractions - cuts.CollagenOf(ingredient).Value.DecimalFractions);
+                freed += item.RawKilograms * ingredient.Fat.Value.DecimalFractions;
                 minerals += item.RawKilograms * ingredient.Ash.Value.DecimalFractions;
                 sugars += item.RawKilograms * brings.Sugars.Value.DecimalFractions;
                 sodium += item.RawKilograms * brings.Sodium.Value.DecimalFractions;
@@ -91,6 +93,11 @@ internal sealed record PotItem(Ingredient Ingredient, double RawKilograms, doubl
                 line.JoinsAt.TotalSeconds,
                 line.Line.Preparation == Preparation.Blanch,
                 plan.Workings.Fitted.Load.Items[i].FatDrainedKilograms));
+        }
+
+        if (plan.Wetting is { } wetting)
+        {
+            items.Add(new PotItem(wetting, plan.Workings.Fitted.WaterKilograms, 0, Blanched: false, 0));
         }
 
         return items;

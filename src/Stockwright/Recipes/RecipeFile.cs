@@ -5,6 +5,16 @@ using UnitsNet;
 
 namespace Stockwright.Recipes;
 
+/// <summary>How hard a stage boils, as the file spells it.</summary>
+internal enum Boil
+{
+    /// <summary>As gently as can be.</summary>
+    Gentle,
+
+    /// <summary>At a rolling boil.</summary>
+    Rolling,
+}
+
 /// <summary>Reads and writes a recipe as JSON, for the standing recipes and the cook's own copies; layout in docs/recipes.md.</summary>
 public static class RecipeFile
 {
@@ -51,11 +61,13 @@ public static class RecipeFile
             Roast = file.Inner("roast", row => ReadRoast(row, sources)),
             Blanch = file.Inner("blanch", row => new BlanchSetting(Minutes(row, "minutes") ?? throw row.Missing("minutes"), Source(row, sources))),
             Soak = Minutes(file, "soakMinutes"),
-            Stages = file.Rows("stages", "stage", ReadStage),
+            Wetting = file.OptionalText("wetting"),
+            Stages = file.Rows("stages", "stage", row => ReadStage(row, sources)),
             Lid = ReadLid(file),
             ChillsAndDefats = file.Has("chillsAndDefats") ? file.Flag("chillsAndDefats", whenMissing: false) : throw file.Missing("chillsAndDefats"),
             Sources = [.. file.Texts("cites").Select(key => Cited(file, key, "cites", sources))],
             Notes = file.Texts("notes"),
+            NotCovered = file.Texts("notCovered"),
             CopiedFrom = file.OptionalText("copiedFrom"),
         };
     }
@@ -78,7 +90,7 @@ public static class RecipeFile
         };
     }
 
-    private static SimmerStage ReadStage(JsonRow row)
+    private static SimmerStage ReadStage(JsonRow row, Dictionary<string, string> sources)
     {
         (Temperature least, Temperature target, Temperature most) = Celsius(row, row.Three("celsius"));
         (TimeSpan shortest, TimeSpan time, TimeSpan longest) = Times(row);
@@ -91,8 +103,19 @@ public static class RecipeFile
             time,
             longest,
             row.Flag("liftsOut", whenMissing: false),
-            row.Flag("climbsSlowly", whenMissing: false));
+            row.Flag("climbsSlowly", whenMissing: false))
+        {
+            IsRolling = row.Choice<Boil>("boil", Boil.Gentle) == Boil.Rolling,
+            ReducesTo = ReadShare(row, sources),
+        };
     }
+
+    private static Stated<Ratio>? ReadShare(JsonRow row, Dictionary<string, string> sources) =>
+        row.OptionalStated("reducesTo", sources) is { } share
+            ? share is { Low: > 0, High: < 1 }
+                ? new(Ratio.FromDecimalFractions(share.Value), Ratio.FromDecimalFractions(share.Low), Ratio.FromDecimalFractions(share.High), share.Provenance, share.Source)
+                : throw row.Fail("'reducesTo' must lie between 0 and 1, its range included")
+            : null;
 
     private static RoastSetting ReadRoast(JsonRow row, Dictionary<string, string> sources)
     {

@@ -23,6 +23,12 @@ public enum LineRole
 
     /// <summary>Saved trimmings, an allowance the cook may use or leave.</summary>
     Trimmings,
+
+    /// <summary>Butter or oil to sweat or fry in.</summary>
+    Fat,
+
+    /// <summary>Salt and what else is put in to season: it dissolves.</summary>
+    Seasoning,
 }
 
 /// <summary>What is done to a line before the pot.</summary>

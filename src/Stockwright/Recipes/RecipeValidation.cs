@@ -10,6 +10,10 @@ public static class RecipeValidation
     /// <summary>No stock simmers longer than three days.</summary>
     private static readonly TimeSpan LongestTime = TimeSpan.FromHours(72);
 
+    /// <summary>Ends of what a stock is boiled down to: below a thirtieth it is dry and burns.</summary>
+    private const double LeastLeft = 0.03;
+    private const double MostLeft = 0.95;
+
     /// <summary>Hottest a stock gets: a pressure cooker at full pressure is near 121 °C.</summary>
     private static readonly Temperature HottestSimmer = Temperature.FromDegreesCelsius(125);
 
@@ -28,6 +32,7 @@ public static class RecipeValidation
         }
 
         CheckLines(recipe, larder, found);
+        CheckWetting(recipe, larder, found);
         if (!(recipe.WaterLitresPerLitre.Value > 0) || recipe.WaterLitresPerLitre.Value > 20)
         {
             found.Add(("WaterLitresPerLitre", "The water for a litre of stock must be more than nothing and at most 20 litres."));
@@ -59,13 +64,18 @@ public static class RecipeValidation
 
     private static void CheckLines(StockRecipe recipe, LarderTable larder, List<(string Field, string Message)> found)
     {
+        if (recipe.Lines.Count == 0 && recipe.Wetting is not null)
+        {
+            return;
+        }
+
         if (recipe.Lines.Count == 0)
         {
             found.Add(("Lines", "The recipe has nothing in it yet: add at least one ingredient."));
             return;
         }
 
-        if (recipe.Lines.All(line => line.IsOptional))
+        if (recipe.Wetting is null && recipe.Lines.All(line => line.IsOptional))
         {
             found.Add(("Lines", "Every ingredient is marked as optional: at least one must stay."));
         }
@@ -115,9 +125,23 @@ public static class RecipeValidation
             }
         }
 
+        int stage = line.Joins == JoinMoment.WithStage ? line.Stage : recipe.MainStage;
+        if (line.Joins is JoinMoment.BeforeEnd or JoinMoment.AfterFirstSkim && recipe.Stages.ElementAtOrDefault(stage) is { ReducesTo: not null })
+        {
+            found.Add(($"{field}.Joins", $"{name} goes in by the clock, but this stock boils down until so much is left: nobody knows beforehand how long that takes. Put it in at the start."));
+        }
+
         if (line.Joins == JoinMoment.WithStage && (line.Stage < 0 || line.Stage >= recipe.Stages.Count))
         {
             found.Add(($"{field}.Stage", $"{name} goes in with a step the recipe does not have."));
+        }
+    }
+
+    private static void CheckWetting(StockRecipe recipe, LarderTable larder, List<(string Field, string Message)> found)
+    {
+        if (recipe.Wetting is { } wetting && !(larder.TryFind(wetting, out Ingredient? liquid) && liquid.Group == IngredientGroup.Liquid))
+        {
+            found.Add(("Wetting", $"The pot is to be filled with '{wetting}', which is not among the liquids of the larder."));
         }
     }
 
@@ -143,6 +167,15 @@ public static class RecipeValidation
             }
 
             CheckTimes(field, stage.Name, stage.ShortestTime, stage.Time, stage.LongestTime, found);
+            if (stage.ReducesTo is { } share && !(share.Low.DecimalFractions >= LeastLeft && share.High.DecimalFractions <= MostLeft))
+            {
+                found.Add(($"{field}.ReducesTo", $"{stage.Name}: between 3 and 95 % of the liquid must be left."));
+            }
+
+            if (stage.ReducesTo is not null && stage.ClimbsSlowly)
+            {
+                found.Add(($"{field}.ReducesTo", $"{stage.Name}: it cannot climb slowly and boil down at once."));
+            }
         }
     }
 

@@ -43,6 +43,7 @@ internal sealed class RecipeWriter
             .. recipe.Lines.Select(line => line.PerLitre.Source),
             recipe.Roast?.Source,
             recipe.Blanch?.Source,
+            .. recipe.Stages.Select(stage => stage.ReducesTo?.Source),
         ];
         Dictionary<string, string> found = new(StringComparer.Ordinal);
         foreach (string text in texts.OfType<string>())
@@ -74,6 +75,7 @@ internal sealed class RecipeWriter
         }
 
         json.WriteEndArray();
+        WriteText("wetting", recipe.Wetting);
         WriteStated("waterLitresPerLitre", recipe.WaterLitresPerLitre, value => value);
         WriteRoast(recipe.Roast);
         WriteBlanch(recipe.Blanch);
@@ -89,6 +91,7 @@ internal sealed class RecipeWriter
         json.WriteBoolean("chillsAndDefats", recipe.ChillsAndDefats);
         WriteTexts("cites", recipe.Sources.Select(text => keys[text]));
         WriteTexts("notes", recipe.Notes);
+        WriteTexts("notCovered", recipe.NotCovered);
         WriteText("copiedFrom", recipe.CopiedFrom);
         json.WriteEndObject();
     }
@@ -117,6 +120,16 @@ internal sealed class RecipeWriter
         WriteNumbers("minutes", stage.ShortestTime.TotalMinutes, stage.Time.TotalMinutes, stage.LongestTime.TotalMinutes);
         json.WriteBoolean("liftsOut", stage.LiftsOut);
         json.WriteBoolean("climbsSlowly", stage.ClimbsSlowly);
+        if (stage.IsRolling)
+        {
+            json.WriteString("boil", nameof(Boil.Rolling));
+        }
+
+        if (stage.ReducesTo is { } share)
+        {
+            WriteStated("reducesTo", share, ratio => ratio.DecimalFractions);
+        }
+
         json.WriteEndObject();
     }
 

@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using UnitsNet;
 
 namespace Stockwright.Recipes;
@@ -21,7 +22,17 @@ public sealed record SimmerStage(
     TimeSpan Time,
     TimeSpan LongestTime,
     bool LiftsOut = false,
-    bool ClimbsSlowly = false);
+    bool ClimbsSlowly = false)
+{
+    /// <summary>True when it is kept at a rolling boil rather than as gently as can be.</summary>
+    public bool IsRolling { get; init; }
+
+    /// <summary>
+    /// Share of the liquid at the start of the stage that is left when it is done, above 0 and below 1; null when the stage ends by time.
+    /// With it the times are a rough guide only.
+    /// </summary>
+    public Stated<Ratio>? ReducesTo { get; init; }
+}
 
 /// <summary>How the bones are roasted.</summary>
 /// <param name="OvenTemperature">Temperature of a conventional oven, without fan.</param>

@@ -5,7 +5,7 @@ namespace Stockwright.Recipes;
 /// <summary>The recipes that come with the tool.</summary>
 public static class StandardRecipes
 {
-    // Reading order: the stocks most kitchens make first, then the other meats, then the quick ones, and the second wetting last.
+    // Reading order: the stocks most kitchens make first, the other meats, broths, the quick ones, dried things, and what is made from stock.
     private static readonly string[] Order =
     [
         "white-chicken",
@@ -15,15 +15,32 @@ public static class StandardRecipes
         "white-beef",
         "brown-beef",
         "turkey",
+        "duck",
         "pork",
+        "ham",
         "lamb",
         "game",
+        "whole-chicken-broth",
+        "meat-broth",
+        "pork-bone-broth",
+        "star-anise-beef",
         "fish-fumet",
         "shellfish",
+        "court-bouillon",
         "vegetable",
+        "vegetable-without-celery",
+        "sweetcorn-cob-stock",
         "mushroom",
+        "dried-mushroom-stock",
         "kelp-and-dried-fish",
+        "second-dashi",
+        "kelp",
+        "dried-anchovy-stock",
         "remouillage",
+        "double-chicken",
+        "consomme",
+        "demi-glace",
+        "glace",
     ];
 
     private static readonly Lazy<RecipeBook> Loaded = new(() => new RecipeBook(Order.Select(Load)));

@@ -63,6 +63,12 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// </summary>
     public const double GentleBoilFlux = 8.0 / 3600;
 
+    /// <summary>
+    /// Loss of a pot at a rolling boil, kg/(m2 s): 30 kg/(m2 h), the middle of 20 to 40 (estimate). The hob is the limit: 1.6 kg an hour for
+    /// each kilowatt that reaches the pot.
+    /// </summary>
+    public const double RollingBoilFlux = 30.0 / 3600;
+
     /// <summary>Steam a sealed pressure cooker lets go, kg/s: 0.05 kg/h (common practice: up to 0.1 L/h).</summary>
     public const double SealedLeak = 0.05 / 3600;
 
@@ -103,6 +109,9 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     public double FilmFactor => filmFactor;
 
     public double LidFactor => lidFactor;
+
+    /// <summary>True while the cook keeps it at a rolling boil.</summary>
+    public bool IsRolling { get; set; }
 
     /// <summary>Rated power of the hob it stands on, W.</summary>
     public double HobWatts { get; set; } = environment.HobWatts;
@@ -156,19 +165,23 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
             return Surface * Escape * lidFactor * transfer;
         }
 
-        // At the boil bubbles break the film and the burner decides; a cook keeps it gentle, and the hob is the limit.
-        double gentle = Surface * Escape * lidFactor * Math.Max(transfer, GentleBoilFlux);
+        // At the boil bubbles break the film and the burner decides; a cook keeps it as asked, and the hob is the limit.
+        double asked = Surface * Escape * lidFactor * Math.Max(transfer, IsRolling ? RollingBoilFlux : GentleBoilFlux);
         double limit = Math.Max(0, FullHeat - environment.LossWatts(celsius)) / LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
-        return Math.Max(Surface * Escape * lidFactor * transfer, Math.Min(gentle, limit));
+        return Math.Max(Surface * Escape * lidFactor * transfer, Math.Min(asked, limit));
     }
 
     /// <summary>Heat that holds a temperature, W.</summary>
-    public double HoldWatts(double celsius)
+    public double HoldWatts(double celsius) =>
+        environment.LossWatts(celsius) + (HeldVapourRate(celsius) * LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius));
+
+    /// <summary>Steam leaving the pot while it is held at a temperature, kg/s.</summary>
+    public double HeldVapourRate(double celsius)
     {
         HeatMode before = Mode;
         Mode = HeatMode.Hold;
-        double watts = environment.LossWatts(celsius) + (VapourRate(celsius) * LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius));
+        double rate = VapourRate(celsius);
         Mode = before;
-        return watts;
+        return rate;
     }
 }

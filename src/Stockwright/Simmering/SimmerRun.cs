@@ -9,6 +9,12 @@ internal sealed class SimmerRun
     private const double FridgeCelsius = 5;
     private const double LeastTopUpKilograms = 0.03;
 
+    /// <summary>Boiling down is done when it is this near to the level asked for.</summary>
+    private const double ReducedEnough = 1e-4;
+
+    /// <summary>Nobody boils down for longer than this.</summary>
+    private const double LongestReductionSeconds = 72 * 3600;
+
     private readonly PotEnvironment environment;
     private readonly SimmerScript script;
     private readonly PotSystem system;
@@ -53,6 +59,7 @@ internal sealed class SimmerRun
     private void RunStage(StageScript stage, bool first)
     {
         system.IsLocked = stage.Cover is StageCover.Locked or StageCover.Falling || (stage.Cover == StageCover.AsPlanned && environment.IsSealed);
+        system.IsRolling = stage.IsRolling;
         driver.StageEscape = stage.Cover == StageCover.Open ? environment.OpenEscape : null;
         driver.StageCelsius = Math.Min(stage.SetCelsius, driver.Hottest);
         driver.Climbing = stage.Climbs;
@@ -84,6 +91,7 @@ internal sealed class SimmerRun
         pot.Outcome.StageStarts.Add(driver.Now);
         driver.SetLid(system.InOven ? environment.SeatedEscape : environment.LidEscapeFraction);
         double origin = driver.Now;
+        double liquid = pot.Liquid();
         for (int i = 0; i < stage.Actions.Count && !driver.IsOver; i++)
         {
             PotAction action = stage.Actions[i];
@@ -101,11 +109,34 @@ internal sealed class SimmerRun
             origin += driver.Now - before;
         }
 
-        driver.AdvanceTo(origin + stage.Seconds);
+        if (stage.ReducesTo is { } share)
+        {
+            BoilDownTo(share * liquid);
+        }
+        else
+        {
+            driver.AdvanceTo(origin + stage.Seconds);
+        }
+
         if (stage.LiftsOut)
         {
             pot.LiftOut(script.RetainedShare);
             driver.Point();
+        }
+    }
+
+    /// <summary>
+    /// Goes on until so much liquid is left. The loss hardly changes while it boils, so each step of nine tenths of what is to go, by the
+    /// present rate, lands ten times closer; what is poured in or held up on the way only makes it longer.
+    /// </summary>
+    private void BoilDownTo(double kilograms)
+    {
+        double until = driver.Now + LongestReductionSeconds;
+        while (!driver.IsOver && driver.Now < until && pot.Liquid() > kilograms * (1 + ReducedEnough))
+        {
+            double rate = system.HeldVapourRate(pot.Celsius);
+            double seconds = rate > 0 ? 0.9 * (pot.Liquid() - kilograms) / rate : until - driver.Now;
+            driver.AdvanceTo(Math.Min(until, driver.Now + Math.Max(1, seconds)));
         }
     }
 

@@ -66,6 +66,12 @@ internal sealed record StageScript(double SetCelsius, double Seconds, bool Climb
 {
     /// <summary>What the lid does.</summary>
     public StageCover Cover { get; init; }
+
+    /// <summary>True when it is kept at a rolling boil once it boils.</summary>
+    public bool IsRolling { get; init; }
+
+    /// <summary>Share of the liquid at the start of the stage that ends it; null when it ends by time.</summary>
+    public double? ReducesTo { get; init; }
 }
 
 /// <summary>The whole course, from heat on to heat off.</summary>

@@ -26,6 +26,7 @@ public sealed class AllergenTableTests
         beef-tendon
         beef-suet
         beef-trim-fat
+        lean-beef
         veal-knuckle
         veal-breast
         veal-shank
@@ -159,6 +160,8 @@ public sealed class AllergenTableTests
         butter milk
         oil
         fish-sauce fish
+        white-stock-ready celery
+        brown-stock-ready celery
         miso gluten soy
         fish-gelatin-powder fish
         spent-bones

@@ -46,13 +46,13 @@ public sealed class PressurePlanTests
         Assert.InRange(seen, 30, 120);
     }
 
-    /// <summary>White chicken: onion, carrot and celery after the first skim, herbs an hour before the end.</summary>
+    /// <summary>White chicken: onion, carrot and celery after the first skim, as this cook has it, herbs an hour before the end.</summary>
     [Theory]
     [InlineData(0, 120.4)]
     [InlineData(1800, 117.2)]
     public void White_chicken_in_a_pressure_cooker(double metres, double celsius)
     {
-        BatchPlan plan = Chicken().AtAltitude(metres).SimmeringFor(1.5).Plan();
+        BatchPlan plan = (Chicken() with { Mirepoix = MirepoixTime.Early }).AtAltitude(metres).SimmeringFor(1.5).Plan();
         Assert.Empty(Broken(plan.Timeline.Steps));
 
         // Steam tables (IAPWS): one bar over 1013.25 and over 816 hPa boils at 120.4 and 117.2 °C.
@@ -74,6 +74,17 @@ public sealed class PressurePlanTests
         // The herbs' own hour in the open pot is part of the time to straining.
         TimeSpan own = plan.Request.Recipe.Lines.Where(line => line.Joins == JoinMoment.BeforeEnd).Max(line => line.BeforeEnd ?? TimeSpan.FromHours(1));
         Assert.True(steps.Single(step => step.Kind == StepKind.Stand).At - late.At >= own - TimeSpan.FromSeconds(1));
+    }
+
+    /// <summary>As the recipe has it the vegetables wait with the herbs for the open pot.</summary>
+    [Fact]
+    public void Vegetables_of_the_last_hour_go_in_after_opening()
+    {
+        IReadOnlyList<PlanStep> steps = Chicken().SimmeringFor(1.5).Plan().Timeline.Steps;
+        PlanStep added = Assert.Single(steps, step => step.Kind == StepKind.Add);
+        Assert.Contains("onion", added.Title, StringComparison.Ordinal);
+        Assert.Contains("thyme", added.Title, StringComparison.Ordinal);
+        Assert.True(added.At >= steps.Single(step => step.Kind == StepKind.Open).End);
     }
 
     /// <summary>Nothing goes in late: after opening it stands and is strained, with no second simmer.</summary>

@@ -51,6 +51,8 @@ public sealed class RecipeFileTests
         from shortest in Time
         from lifts in Gen.Bool
         from climbs in Gen.Bool
+        from rolling in Gen.Bool
+        from left in Gen.Null(Number)
         select new SimmerStage(
             name,
             Temperature.FromDegreesCelsius(least),
@@ -60,7 +62,14 @@ public sealed class RecipeFileTests
             shortest * 2,
             shortest * 3,
             lifts,
-            climbs);
+            climbs)
+        {
+            IsRolling = rolling,
+            ReducesTo = left is { } share ? new(Part(share.Value), Part(share.Low), Part(share.High), share.Provenance, share.Source) : null,
+        };
+
+    /// <summary>A share above nothing and below the whole.</summary>
+    private static Ratio Part(double upTo300) => Ratio.FromDecimalFractions((1 + upTo300) / 302);
 
     private static readonly Gen<LidPosition> Lid = Gen.OneOf(
         Gen.Const(LidPosition.Off),
@@ -88,6 +97,8 @@ public sealed class RecipeFileTests
         from chills in Gen.Bool
         from texts in Text.Array[0, 4]
         from copied in Gen.Null(Text)
+        from wetting in Gen.Null(Text)
+        from leftOut in Text.Array[0, 2]
         select new StockRecipe
         {
             Id = id,
@@ -105,6 +116,8 @@ public sealed class RecipeFileTests
             Sources = texts,
             Notes = texts,
             CopiedFrom = copied,
+            Wetting = wetting,
+            NotCovered = leftOut,
         };
 
     [Fact]
@@ -153,6 +166,18 @@ public sealed class RecipeFileTests
     }
 
     [Theory]
+    [InlineData("[0.1, 0, 0.2, \"estimate\", \"trade\"]")]
+    [InlineData("[0.1, 0.05, 1, \"estimate\", \"trade\"]")]
+    [InlineData("[0.1, 0.05, 0.2, \"estimate\", \"nowhere\"]")]
+    public void What_is_left_of_a_glace_is_a_part_of_it(string share)
+    {
+        string good = Read("glace");
+        int at = good.IndexOf("\"reducesTo\": [", StringComparison.Ordinal) + "\"reducesTo\": ".Length;
+        string broken = good.Remove(at, good.IndexOf(']', at) - at + 1).Insert(at, share);
+        Assert.Throws<RecipeFileException>(() => RecipeFile.Parse(broken));
+    }
+
+    [Theory]
     [InlineData("")]
     [InlineData("null")]
     [InlineData("{}")]
@@ -198,8 +223,9 @@ public sealed class RecipeFileTests
         Assert.Equal(expected.Stages, actual.Stages);
         Assert.Equal(expected.Sources, actual.Sources);
         Assert.Equal(expected.Notes, actual.Notes);
+        Assert.Equal(expected.NotCovered, actual.NotCovered);
 
         // Lists inside a record compare by reference; with the same lists the rest compares by value.
-        Assert.Equal(expected, actual with { Lines = expected.Lines, Stages = expected.Stages, Sources = expected.Sources, Notes = expected.Notes });
+        Assert.Equal(expected, actual with { Lines = expected.Lines, Stages = expected.Stages, Sources = expected.Sources, Notes = expected.Notes, NotCovered = expected.NotCovered });
     }
 }

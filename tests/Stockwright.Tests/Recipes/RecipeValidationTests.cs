@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Larder;
 using Stockwright.Recipes;
 using UnitsNet;
@@ -35,6 +36,28 @@ public sealed class RecipeValidationTests
     [InlineData(21)]
     public void Water_must_make_sense(double litres) =>
         AssertFound(Good with { WaterLitresPerLitre = Good.WaterLitresPerLitre with { Value = litres } }, "WaterLitresPerLitre");
+
+    [Fact]
+    public void The_pot_is_filled_with_a_liquid_of_the_larder()
+    {
+        AssertFound(Good with { Wetting = "onion" }, "Wetting");
+        AssertFound(Good with { Wetting = "unicorn" }, "Wetting");
+        Assert.Empty(RecipeValidation.Check(Good with { Wetting = "brown-stock-ready" }, StandardLarder.Table));
+        Assert.Empty(RecipeValidation.Check(Good with { Wetting = "brown-stock-ready", Lines = [] }, StandardLarder.Table));
+    }
+
+    [Fact]
+    public void What_boils_down_has_no_clock_to_put_things_in_by()
+    {
+        Stated<Ratio> tenth = new(Ratio.FromPercent(10), Ratio.FromPercent(8), Ratio.FromPercent(12), Provenance.CommonPractice, "trade");
+        SimmerStage down = Good.Stages[0] with { ReducesTo = tenth };
+        StockRecipe recipe = Good with { Stages = [down], Lines = [.. Good.Lines.Select(line => line with { Joins = JoinMoment.Start, BeforeEnd = null })] };
+        Assert.Empty(RecipeValidation.Check(recipe, StandardLarder.Table));
+        AssertFound(recipe with { Lines = [recipe.Lines[0] with { Joins = JoinMoment.AfterFirstSkim }] }, "Lines[0].Joins");
+        AssertFound(recipe with { Lines = [recipe.Lines[0] with { Joins = JoinMoment.BeforeEnd, BeforeEnd = TimeSpan.FromMinutes(30) }] }, "Lines[0].Joins");
+        AssertFound(recipe with { Stages = [down with { ClimbsSlowly = true }] }, "Stages[0].ReducesTo");
+        AssertFound(recipe with { Stages = [down with { ReducesTo = tenth with { Low = Ratio.FromPercent(2) } }] }, "Stages[0].ReducesTo");
+    }
 
     [Fact]
     public void A_simmer_upside_down_is_caught()

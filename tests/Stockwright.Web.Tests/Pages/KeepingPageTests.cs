@@ -68,6 +68,7 @@ public sealed class KeepingPageTests(StockwrightFactory factory) : IClassFixture
 
     [Theory]
     [InlineData("freezer=-61")]
+    [InlineData("units=us&from=212")]
     [InlineData("freezer=-80&units=metric")]
     [InlineData("freezer=-112&units=us")]
     public async Task Every_freezer_the_field_takes_is_answered(string query) =>
