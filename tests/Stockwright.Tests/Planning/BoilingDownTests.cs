@@ -2,7 +2,6 @@ using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Stockwright.Predicting;
 using Stockwright.Recipes;
-using UnitsNet;
 using Xunit;
 
 namespace Stockwright.Tests.Planning;
@@ -79,7 +78,7 @@ public sealed class BoilingDownTests
         double brought = request.Larder.Get("white-stock-ready").Collagen!.Value.DecimalFractions * plan.Workings.Fitted.WaterKilograms;
         double liquor = plan.Workings.Central.LiquidLeftKilograms;
         Assert.Equal(brought / liquor, more, 0.1 * more);
-        Assert.Contains(plan.Ledger.In, entry => entry.Key == "stock-to-line");
+        Assert.Contains(plan.Ledger.In, entry => string.Equals(entry.Key, "stock-to-line", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -97,7 +96,7 @@ public sealed class BoilingDownTests
     public void The_cook_says_when_mirepoix_goes_in(MirepoixTime when)
     {
         BatchPlan plan = Planned(PlanRequests.For("white-beef") with { Mirepoix = when });
-        AmountLine carrot = plan.Amounts.Single(line => line.Ingredient.Id == "carrot");
+        AmountLine carrot = plan.Amounts.Single(line => string.Equals(line.Ingredient.Id, "carrot", StringComparison.Ordinal));
         TimeSpan simmer = plan.Simmer.Length - plan.HeatUp.Time.Central;
         TimeSpan joins = carrot.JoinsAt - plan.HeatUp.Time.Central;
         Assert.Equal(when == MirepoixTime.Early ? 1 : simmer.TotalHours - 1, joins.TotalHours, 0.1);
@@ -107,7 +106,10 @@ public sealed class BoilingDownTests
     public void What_is_not_reckoned_is_said()
     {
         BatchPlan plan = Planned(PlanRequests.For("pork-bone-broth"));
-        Assert.Equal(plan.Request.Recipe.NotCovered, plan.Notices.Where(notice => notice.Code == "not-covered").Select(notice => notice.Message));
+        Assert.Equal(
+            plan.Request.Recipe.NotCovered,
+            plan.Notices.Where(notice => string.Equals(notice.Code, "not-covered", StringComparison.Ordinal)).Select(notice => notice.Message),
+            StringComparer.Ordinal);
         Assert.NotEmpty(plan.Request.Recipe.NotCovered);
     }
 

@@ -122,7 +122,7 @@ public class PlanQueryTests
     [InlineData("pressure=30", "pressure", "too small")]
     [InlineData("film=7", "film", "too large")]
     [InlineData("leave-unicorn=1", "leave-unicorn", "no ingredient")]
-    [InlineData("leave-chicken-carcass=1", "leave-chicken-carcass", "cannot be left out")]
+    [InlineData("recipe=kelp&leave-kombu=1", "leave-kombu", "cannot be left out")]
     [InlineData("units=imperial", "units", "metric, us")]
     public void What_is_wrong_is_said_at_its_field_and_everything_typed_is_kept(string query, string field, string words)
     {
@@ -133,6 +133,13 @@ public class PlanQueryTests
         Assert.Contains(words, problem.Message, StringComparison.Ordinal);
         Assert.Equal("23", result.Form["room"]);
         Assert.Equal("yes", result.Form["mystery"]);
+    }
+
+    [Fact]
+    public void Celery_can_be_left_out_though_the_stock_is_made_of_it()
+    {
+        PlanRequest request = Reads("recipe=vegetable&leave-celery=1");
+        Assert.DoesNotContain(BatchPlanner.Plan(request).Plan!.Amounts, line => string.Equals(line.Ingredient.Id, "celery", StringComparison.Ordinal));
     }
 
     [Fact]
