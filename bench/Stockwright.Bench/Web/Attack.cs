@@ -1,8 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
-using System.Net;
-using System.Net.Sockets;
 using System.Text;
 using Stockwright.Journeys.Running;
 using Stockwright.Web.Tests.Fuzz;
@@ -29,7 +27,6 @@ internal sealed class Attack
     private readonly TextWriter output;
     private readonly int seed;
     private int turnedAway;
-    private int connections;
 
     private Attack(TextWriter output, int seed)
     {
@@ -61,14 +58,11 @@ internal sealed class Attack
             {
                 string units = round % 2 == 0 ? "metric" : "us";
                 await using WebProcess app = await WebProcess.StartAsync(end.Token);
-                using SocketsHttpHandler handler = new()
-                {
-                    AllowAutoRedirect = false,
-                    UseCookies = false,
-                    MaxConnectionsPerServer = 2 * AtOnce,
-                    PooledConnectionLifetime = TimeSpan.FromSeconds(2),
-                    ConnectCallback = ConnectAsync,
-                };
+                // As from many phones: from one address most of what is posted would be turned away by the limit on writes.
+                using SocketsHttpHandler handler = Phones.NewHandler();
+                handler.AllowAutoRedirect = false;
+                handler.UseCookies = false;
+                handler.MaxConnectionsPerServer = 2 * AtOnce;
                 using HttpClient http = new(handler) { BaseAddress = app.Address, Timeout = TimeSpan.FromSeconds(30) };
                 FuzzSite site = await FuzzSite.ExploreAsync(http, units, end.Token);
                 List<FuzzAnswer> failures = site.Failures;
@@ -104,31 +98,6 @@ internal sealed class Attack
 
         await ReportAsync(hostileSent, inRangeSent, fields, ranges, Stopwatch.GetElapsedTime(started));
         return faults.IsEmpty ? 0 : 1;
-    }
-
-    /// <summary>
-    /// From another loopback address each time, as from the phones of a large kitchen: from one address most of what is posted would be
-    /// turned away by the limit on writes before it reached anything worth attacking.
-    /// </summary>
-    private async ValueTask<Stream> ConnectAsync(SocketsHttpConnectionContext context, CancellationToken cancellationToken)
-    {
-        Socket socket = new(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
-        try
-        {
-            if (OperatingSystem.IsLinux())
-            {
-                int number = Interlocked.Increment(ref connections);
-                socket.Bind(new IPEndPoint(new IPAddress([127, 1, (byte)(number / 250 % 250), (byte)(2 + (number % 250))]), 0));
-            }
-
-            await socket.ConnectAsync(context.DnsEndPoint, cancellationToken);
-            return new NetworkStream(socket, ownsSocket: true);
-        }
-        catch
-        {
-            socket.Dispose();
-            throw;
-        }
     }
 
     private async Task InRangeAsync(FuzzSite site, int round, int count, CancellationToken cancellationToken)

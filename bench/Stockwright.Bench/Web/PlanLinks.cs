@@ -23,7 +23,8 @@ internal static class PlanLinks
     /// <summary>The link of a number; neighbours differ in every part.</summary>
     public static Uri Link(Uri address, int number)
     {
-        IReadOnlyList<StockRecipe> recipes = StandardRecipes.Book.Recipes;
+        // What boils down takes neither a time nor a lid.
+        IReadOnlyList<StockRecipe> recipes = [.. StandardRecipes.Book.Recipes.Where(recipe => !recipe.BoilsDown)];
         string query = string.Create(
             CultureInfo.InvariantCulture,
             $"recipe={recipes[number % recipes.Count].Id}{PotsAndGoals[number / 3 % PotsAndGoals.Length]}{Others[number / 5 % Others.Length]}");

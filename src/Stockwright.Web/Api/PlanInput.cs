@@ -106,7 +106,7 @@ public sealed record PlanInput
     [Description("Minutes between checks, 20 to 360; 60 when left out.")]
     public double? Check { get; init; }
 
-    [Description("covered (default), line or none.")]
+    [Description("covered, line or none. Line for what boils hard, else covered, when left out.")]
     public string? Topup { get; init; }
 
     [Description("When mirepoix goes into a long simmer: early (after the first skim) or last-hour. The recipe's when left out.")]

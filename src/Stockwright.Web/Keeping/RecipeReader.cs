@@ -136,6 +136,7 @@ internal sealed class RecipeReader(FieldReader reader, StockRecipe began, Larder
             Cut = cut,
             IsOptional = string.Equals(reader.Form[RecipeForm.Line(row, "optional")], "1", StringComparison.Ordinal),
             Note = KeepsNote(id, note) ? note : null,
+            Refuse = began.Lines.FirstOrDefault(line => string.Equals(line.IngredientId, id, StringComparison.Ordinal) && string.Equals(line.Cut, cut, StringComparison.Ordinal))?.Refuse,
         };
     }
 

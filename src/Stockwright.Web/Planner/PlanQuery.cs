@@ -46,7 +46,7 @@ public static class PlanQuery
             PlanFields.Hours, "Simmer time", Measure.Hours, PlanRequest.SimmerTimeRange.Least.TotalSeconds, PlanRequest.SimmerTimeRange.Most.TotalSeconds);
         double? check = reader.Number(
             PlanFields.Check, "Time between checks", Measure.Minutes, PlanRequest.CheckIntervalRange.Least.TotalSeconds, PlanRequest.CheckIntervalRange.Most.TotalSeconds);
-        TopUpRule? topUp = reader.Word(PlanFields.TopUp, "Topping up", PlanWords.TopUps);
+        TopUpRule? topUp = reader.Form.Has(PlanFields.TopUp) ? reader.Word(PlanFields.TopUp, "Topping up", PlanWords.TopUps) : null;
         MirepoixTime? mirepoix = reader.Form.Has(PlanFields.Mirepoix) ? reader.Word(PlanFields.Mirepoix, "Mirepoix", PlanWords.MirepoixTimes) : null;
         HashSet<string> leftOut = ReadTicks(reader, PlanFields.Leave, recipe, book);
         HashSet<string> withOptional = ReadTicks(reader, PlanFields.With, recipe, book);
@@ -72,7 +72,7 @@ public static class PlanQuery
                 SimmerTemperature = simmer is { } kelvins ? Temperature.FromDegreesCelsius(Math.Round(kelvins - 273.15, 9)) : null,
                 SimmerTime = seconds is { } length ? TimeSpan.FromSeconds(length) : null,
                 CheckInterval = check is { } interval ? TimeSpan.FromSeconds(interval) : TimeSpan.FromHours(1),
-                TopUp = topUp ?? TopUpRule.KeepCovered,
+                TopUp = topUp ?? PlanRequest.UsualTopUp(recipe),
                 Mirepoix = mirepoix,
                 LeftOut = leftOut,
                 WithOptional = withOptional,

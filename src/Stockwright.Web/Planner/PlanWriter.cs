@@ -36,7 +36,11 @@ internal sealed class PlanWriter
             writer.Put(PlanFields.Check, Measure.Minutes, request.CheckInterval.TotalSeconds);
         }
 
-        writer.PutUnlessDefault(PlanFields.TopUp, PlanWords.TopUps, request.TopUp);
+        if (request.TopUp != PlanRequest.UsualTopUp(request.Recipe))
+        {
+            writer.Put(PlanFields.TopUp, PlanWords.Of(PlanWords.TopUps, request.TopUp));
+        }
+
         if (request.Mirepoix is { } mirepoix)
         {
             writer.Put(PlanFields.Mirepoix, PlanWords.MirepoixTimes.First(word => word.Value == mirepoix).Word);

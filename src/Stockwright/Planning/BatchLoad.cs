@@ -67,7 +67,7 @@ internal sealed class BatchLoad
             double litres = Litres(request, goal);
             lines.AddRange(goal.Bones.Select(bones => (
                 recipeLines.FirstOrDefault(line => line.Role == LineRole.Bones && string.Equals(line.IngredientId, bones.IngredientId, StringComparison.Ordinal))
-                    ?? model with { IngredientId = bones.IngredientId, Note = null },
+                    ?? model with { IngredientId = bones.IngredientId, Note = null, Refuse = null },
                 bones.Mass.Kilograms / litres)));
             lines.AddRange(recipeLines.Where(line => line.Role != LineRole.Bones).Select(line => (line, line.PerLitre.Value.Kilograms)));
         }

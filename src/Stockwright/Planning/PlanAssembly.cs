@@ -187,11 +187,14 @@ internal sealed class PlanAssembly
             TimeSpan joins = item.Line.Joins == JoinMoment.Start || item.Charge is null
                 ? TimeSpan.Zero
                 : TimeSpan.FromSeconds(outcome.Actions.FirstOrDefault(action => action.Action.Solids?.Contains(item.Charge) ?? false).AtSeconds);
-            lines.Add(new AmountLine(item.Ingredient, item.Line, raw, item.Ingredient.AsBought(raw), Mass.FromKilograms(item.InPotKilograms), joins));
+            lines.Add(new AmountLine(item.Ingredient, item.Line, raw, AsBought(item, raw), Mass.FromKilograms(item.InPotKilograms), joins));
         }
 
         return lines;
     }
+
+    private static Mass AsBought(LoadItem item, Mass raw) =>
+        item.Line.Refuse is { } refuse ? raw / (1 - refuse.Value.DecimalFractions) : item.Ingredient.AsBought(raw);
 
     private BatchScheduler Scheduler(PlanRequest other) => new(other, writer, forecaster, fitter, boiling.PlannedTime);
 

@@ -101,6 +101,16 @@ public sealed record PlanRequest
     /// <summary>How the lid sits unless the cook says otherwise: locked on a pressure cooker, else as the recipe has it.</summary>
     public static LidPosition UsualLid(Pot? pot, StockRecipe recipe) => pot is not null && CanLock(pot, recipe) ? LidPosition.On : recipe.Lid;
 
+    /// <summary>
+    /// What is kept in the pot unless the cook says otherwise: the line where it boils hard, for so much is lost that covering the bones would
+    /// leave hardly any stock, else just the bones covered.
+    /// </summary>
+    public static TopUpRule UsualTopUp(StockRecipe recipe)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        return recipe.Stages.Any(stage => stage.IsRolling && stage.ReducesTo is null) ? TopUpRule.KeepToLine : TopUpRule.KeepCovered;
+    }
+
     private static bool CanLock(Pot pot, StockRecipe recipe) => pot.Kind == PotKind.PressureCooker && recipe.Stages.Count == 1;
 
     /// <summary>A line with the moment this cook puts it in.</summary>

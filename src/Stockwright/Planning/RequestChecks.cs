@@ -147,6 +147,11 @@ internal static class RequestChecks
             problems.Add(new("lid", "This one has to boil in the open: set the lid ajar or off."));
         }
 
+        if (problems.Count == 0 && request.Lid.Kind == LidKind.On && request.Recipe.BoilsDown)
+        {
+            problems.Add(new("lid", "With the lid on it does not boil down: take it off."));
+        }
+
         if (problems.Count == 0 && request.SimmerTime is not null && request.Recipe.BoilsDown)
         {
             problems.Add(new("hours", "This one is done when so much of it is left, however long that takes: leave the time empty."));

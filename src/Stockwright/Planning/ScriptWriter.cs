@@ -144,6 +144,12 @@ internal sealed class ScriptWriter
 
     private void AddChecks(List<PotAction> actions, double seconds)
     {
+        if (request.Recipe.Kind == StockKind.Consomme)
+        {
+            // Whatever is poured or stirred in breaks the raft.
+            return;
+        }
+
         double interval = request.CheckInterval.TotalSeconds;
         for (double at = Math.Min(3600, interval); at <= seconds - (15 * 60); at += interval)
         {

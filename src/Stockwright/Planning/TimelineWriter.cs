@@ -1,3 +1,4 @@
+using Stockwright.Larder;
 using Stockwright.Measures;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
@@ -22,6 +23,9 @@ internal sealed record TimelineParts(
 /// <summary>Lays every step from gathering to portioning, forwards from the moment the heat goes on.</summary>
 internal sealed class TimelineWriter(TimelineParts parts)
 {
+    /// <summary>Longer than this nothing raw stands in water in the room.</summary>
+    private static readonly TimeSpan LongSoak = TimeSpan.FromHours(2);
+
     private readonly PlanRequest request = parts.Request;
     private readonly StockRecipe recipe = parts.Request.Recipe;
 
@@ -34,6 +38,11 @@ internal sealed class TimelineWriter(TimelineParts parts)
         + (parts.Blanch is { } blanch ? blanch.TimeToBoil + blanch.Setting.Time + StepTimes.DrainAndRinse : TimeSpan.Zero)
         + (Sweats ? StepTimes.Sweat : TimeSpan.Zero)
         + StepTimes.Fill;
+
+    /// <summary>Raw meat, fish or shells, which drip on what is eaten as it is.</summary>
+    private bool HasRaw => parts.Load.Items.Any(item => item.Ingredient.Group is
+        IngredientGroup.Beef or IngredientGroup.Veal or IngredientGroup.Poultry or IngredientGroup.Pork or IngredientGroup.Lamb or IngredientGroup.Game
+        or IngredientGroup.Fish or IngredientGroup.Shellfish);
 
     private bool Sweats => recipe.Lines.Any(line => line.Preparation == Preparation.Sweat && request.Takes(line));
 
@@ -65,10 +74,10 @@ internal sealed class TimelineWriter(TimelineParts parts)
 
     private void Prepare(StepBuilder builder, DateTimeOffset start)
     {
-        DateTimeOffset at = builder.Then(start, StepKind.Gather, "Weigh everything out", "Trim, cut and weigh by the list.", StepTimes.Gather, StepTimes.Gather, Cautions.RawBones);
+        DateTimeOffset at = builder.Then(start, StepKind.Gather, "Weigh everything out", "Trim, cut and weigh by the list.", StepTimes.Gather, StepTimes.Gather, HasRaw ? [Cautions.RawBones] : []);
         if (recipe.Soak is { } soak)
         {
-            at = builder.Then(at, StepKind.Soak, "Soak in cold water", "Keep it cold; change the water if it clouds.", soak, TimeSpan.FromMinutes(5));
+            at = builder.Then(at, StepKind.Soak, "Soak in cold water", soak < LongSoak ? "Keep it cold; change the water if it clouds." : "Covered, in the fridge. Change the water when you pass by.", soak, TimeSpan.FromMinutes(5));
         }
 
         at = Roast(builder, at);
@@ -145,7 +154,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
         if (heatUp > TimeSpan.FromMinutes(1))
         {
             TimeSpan hands = heatUp < StepTimes.FirstScum ? heatUp : StepTimes.FirstScum;
-            builder.At(heatOn, StepKind.HeatUp, "Heat on", "Lid off, full heat, no stirring. Scum rises from about 80 °C (180 °F): lift it as it comes.", heatUp, hands, null, Cautions.Unattended);
+            builder.At(heatOn, StepKind.HeatUp, "Heat on", recipe.Kind.IsSkimmed() ? "Lid off, full heat, no stirring. Scum rises from about 80 °C (180 °F): lift it as it comes." : "Lid off, full heat.", heatUp, hands, null, Cautions.Unattended);
         }
 
         string set = KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius));
@@ -172,6 +181,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
     private static string How(SimmerStage stage, string set) => stage switch
     {
         { ReducesTo: { } share } => $"Until {Left(share.Value)} of it is left: mark the level on a stick. It spits and burns at the end, so turn it down then and stay with it.",
+        { ClimbsSlowly: true } => $"Warm it slowly, over {KitchenFormat.Text(stage.Time)}, to {set}. Nothing boils.",
         { IsRolling: true } => $"A rolling boil, about {set}: bubbles all over. Top up with hot water, and never leave it.",
         _ => $"Hold {set}: a bubble here and there, no boil.",
     };
@@ -197,7 +207,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
                     ? $"Expect to add about {KitchenFormat.Both(SimmerForecaster.Cold(due.TopUpKilograms))}."
                     : "No water expected.";
                 string level = KitchenFormat.Both(Length.FromMeters(request.Pot.InnerHeight.Meters - due.LevelBefore));
-                builder.At(action.Key, at, StepKind.Check, "Skim and read the level", $"Expect it {level} below the rim. {add}", StepTimes.Check, StepTimes.Check, check);
+                builder.At(action.Key, at, StepKind.Check, recipe.Kind.IsSkimmed() ? "Skim and read the level" : "Read the level", $"Expect it {level} below the rim. {add}", StepTimes.Check, StepTimes.Check, check);
                 check++;
                 break;
             case PotActionKind.Add:

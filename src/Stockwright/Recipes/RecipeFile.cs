@@ -85,6 +85,7 @@ public static class RecipeFile
             BeforeEnd = Minutes(row, "minutesBeforeEnd"),
             Stage = row.WholeNumber("stage", whenMissing: 0),
             Cut = row.OptionalText("cut") ?? "",
+            Refuse = ReadShare(row, "refuse", sources),
             IsOptional = row.Flag("optional", whenMissing: false),
             Note = row.OptionalText("note"),
         };
@@ -106,15 +107,15 @@ public static class RecipeFile
             row.Flag("climbsSlowly", whenMissing: false))
         {
             IsRolling = row.Choice<Boil>("boil", Boil.Gentle) == Boil.Rolling,
-            ReducesTo = ReadShare(row, sources),
+            ReducesTo = ReadShare(row, "reducesTo", sources),
         };
     }
 
-    private static Stated<Ratio>? ReadShare(JsonRow row, Dictionary<string, string> sources) =>
-        row.OptionalStated("reducesTo", sources) is { } share
+    private static Stated<Ratio>? ReadShare(JsonRow row, string field, Dictionary<string, string> sources) =>
+        row.OptionalStated(field, sources) is { } share
             ? share is { Low: > 0, High: < 1 }
                 ? new(Ratio.FromDecimalFractions(share.Value), Ratio.FromDecimalFractions(share.Low), Ratio.FromDecimalFractions(share.High), share.Provenance, share.Source)
-                : throw row.Fail("'reducesTo' must lie between 0 and 1, its range included")
+                : throw row.Fail($"'{field}' must lie between 0 and 1, its range included")
             : null;
 
     private static RoastSetting ReadRoast(JsonRow row, Dictionary<string, string> sources)

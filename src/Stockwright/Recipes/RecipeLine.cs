@@ -93,6 +93,9 @@ public sealed record RecipeLine
     /// <summary>How it is cut or broken, for instance <c>2 to 3 cm pieces</c>.</summary>
     public string Cut { get; init; } = "";
 
+    /// <summary>Share thrown away of what is bought, where this line uses less of it than is usual (the white of a leek); null for the larder's.</summary>
+    public Stated<Ratio>? Refuse { get; init; }
+
     /// <summary>True when the stock is itself without it.</summary>
     public bool IsOptional { get; init; }
 

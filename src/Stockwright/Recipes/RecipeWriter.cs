@@ -5,6 +5,7 @@ using System.Text.Json;
 using System.Text.Unicode;
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
+using UnitsNet;
 
 namespace Stockwright.Recipes;
 
@@ -41,6 +42,7 @@ internal sealed class RecipeWriter
             .. recipe.Sources,
             recipe.WaterLitresPerLitre.Source,
             .. recipe.Lines.Select(line => line.PerLitre.Source),
+            .. recipe.Lines.Select(line => line.Refuse?.Source),
             recipe.Roast?.Source,
             recipe.Blanch?.Source,
             .. recipe.Stages.Select(stage => stage.ReducesTo?.Source),
@@ -107,6 +109,7 @@ internal sealed class RecipeWriter
         WriteMinutes("minutesBeforeEnd", line.BeforeEnd);
         json.WriteNumber("stage", line.Stage);
         json.WriteString("cut", line.Cut);
+        WriteShare("refuse", line.Refuse);
         json.WriteBoolean("optional", line.IsOptional);
         WriteText("note", line.Note);
         json.WriteEndObject();
@@ -125,11 +128,7 @@ internal sealed class RecipeWriter
             json.WriteString("boil", nameof(Boil.Rolling));
         }
 
-        if (stage.ReducesTo is { } share)
-        {
-            WriteStated("reducesTo", share, ratio => ratio.DecimalFractions);
-        }
-
+        WriteShare("reducesTo", stage.ReducesTo);
         json.WriteEndObject();
     }
 
@@ -183,6 +182,14 @@ internal sealed class RecipeWriter
         json.WriteStringValue(EvidenceGrades.Spell(stated.Provenance));
         json.WriteStringValue(keys[stated.Source]);
         json.WriteEndArray();
+    }
+
+    private void WriteShare(string field, Stated<Ratio>? share)
+    {
+        if (share is not null)
+        {
+            WriteStated(field, share, ratio => ratio.DecimalFractions);
+        }
     }
 
     private void WriteNumbers(string field, params ReadOnlySpan<double> numbers)

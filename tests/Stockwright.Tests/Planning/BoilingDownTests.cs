@@ -85,6 +85,7 @@ public sealed class BoilingDownTests
     public void What_boils_down_takes_no_time_no_night_and_no_locked_lid()
     {
         Assert.Equal("hours", Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace").SimmeringFor(5)).Problems).Field);
+        Assert.Equal("lid", Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace") with { Lid = LidPosition.On }).Problems).Field);
         Assert.Equal("bones", Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace").Using(("beef-knuckle", 2))).Problems).Field);
         BatchPlan night = Planned(PlanRequests.For("glace").Making(1.2).Starting(PlanRequests.Morning.AddHours(12), NightPlan.OvenHold));
         Assert.DoesNotContain(night.Timeline.Steps, step => step.Kind == StepKind.NightHold);

@@ -31,6 +31,7 @@ internal static class PlanRequests
             Trays = [new Tray("tray", "GN 1/1", Length.FromMillimeters(530), Length.FromMillimeters(325), 3)],
             Goal = new PlanGoal.MakeVolume(Volume.FromUsGallons(1)),
             Schedule = new PlanSchedule { StartAt = Morning },
+            TopUp = PlanRequest.UsualTopUp(recipe),
         };
     }
 

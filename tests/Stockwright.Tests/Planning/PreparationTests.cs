@@ -113,6 +113,14 @@ public sealed class PreparationTests
         Assert.Null(PlanRequests.For("brown-veal").Plan().Blanch);
     }
 
+    [Fact]
+    public void Of_leek_whose_white_alone_goes_in_more_than_twice_as_much_is_bought()
+    {
+        // USDA SR28 11246: 56 % of the leek is refuse then; 1 / 0.44 = 2.27.
+        AmountLine leek = PlanRequests.For("fish-fumet").Plan().Amounts.Single(line => string.Equals(line.Ingredient.Id, "leek", StringComparison.Ordinal));
+        Close.Relative(2.27, leek.AsBought / leek.Mass, 0.005);
+    }
+
     private static PlanRequest BonesOnly(PlanRequest request) =>
         request with { LeftOut = request.Recipe.Lines.Where(line => line.Role != LineRole.Bones).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) };
 }

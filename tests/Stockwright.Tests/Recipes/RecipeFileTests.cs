@@ -31,6 +31,7 @@ public sealed class RecipeFileTests
         from stage in Gen.Int[0, 5]
         from optional in Gen.Bool
         from note in Gen.Null(Text)
+        from refuse in Gen.Null(Number)
         select new RecipeLine
         {
             IngredientId = id,
@@ -43,6 +44,7 @@ public sealed class RecipeFileTests
             Cut = id,
             IsOptional = optional,
             Note = note,
+            Refuse = refuse is { } share ? new(Part(share.Value), Part(share.Low), Part(share.High), share.Provenance, share.Source) : null,
         };
 
     private static readonly Gen<SimmerStage> Stage =
