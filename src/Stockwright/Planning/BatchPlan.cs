@@ -13,6 +13,9 @@ public sealed record BatchPlan
     /// <summary>The ready stock the pot is filled with; null for water.</summary>
     public Larder.Ingredient? Wetting => Request.Recipe.Wetting is { } id ? Request.Larder.Get(id) : null;
 
+    /// <summary>What the pot is filled with, in a word or two: <c>water</c> or <c>brown stock</c>.</summary>
+    public string Liquid => Wetting is { } wetting ? ScriptWriter.PlainName(wetting) : "water";
+
     /// <summary>Strained, defatted stock from one round, measured cold (20 C).</summary>
     public required Band<Volume> Yield { get; init; }
 

@@ -124,7 +124,7 @@ internal sealed class ScriptWriter
     }
 
     /// <summary>The name without its kind: "thyme, dried" is thyme once it is on the scale.</summary>
-    private static string PlainName(Larder.Ingredient ingredient) => ingredient.Name.Split(',')[0].ToLowerInvariant();
+    internal static string PlainName(Larder.Ingredient ingredient) => ingredient.Name.Split(',')[0].ToLowerInvariant();
 
     internal static string Names(IEnumerable<LoadItem> items) =>
         string.Join(", ", items.OrderByDescending(item => item.RawKilograms).Select(item => PlainName(item.Ingredient)));

@@ -98,7 +98,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
             at = builder.Then(at, StepKind.Fill, "Sweat the vegetables", "In the pot, gently, without colour.", StepTimes.Sweat, StepTimes.Sweat);
         }
 
-        string liquid = recipe.Wetting is { } wetting ? $"cold {request.Larder.Get(wetting).Name.ToLowerInvariant()}" : "cold water";
+        string liquid = recipe.Wetting is { } wetting ? $"cold {ScriptWriter.PlainName(request.Larder.Get(wetting))}" : "cold water";
         double full = parts.Load.Items.Where(item => item.Line.Joins == JoinMoment.Start).Sum(item => item.InPotKilograms) + parts.WaterKilograms + request.Pot.EmptyMass.Kilograms;
         builder.At(
             at,

@@ -14,14 +14,17 @@ public abstract class RecipeContract
         from name in Kitchens.Name.Where(name => name.Trim().Length > 0)
         from factor in Gen.Double[0.1, 3]
         from degrees in Gen.Double[-2, 2]
-        from kept in Gen.Int[1, standing.Lines.Count]
+        from kept in Gen.Int[Math.Min(1, standing.Lines.Count), standing.Lines.Count]
         select standing with
         {
             Name = name,
             CopiedFrom = standing.Name,
             Lines = [.. standing.Lines.Take(kept).Select(line => line with { PerLitre = Scaled(line.PerLitre, factor), Note = name })],
-            Stages = [.. standing.Stages.Select(stage => stage with { Target = stage.Target + TemperatureDelta.FromKelvins(degrees / 1000) })],
+            Stages = [.. standing.Stages.Select(stage => Shifted(stage, TemperatureDelta.FromKelvins(degrees / 1000)))],
         };
+
+    private static SimmerStage Shifted(SimmerStage stage, TemperatureDelta by) =>
+        stage with { Least = stage.Least + by, Target = stage.Target + by, Most = stage.Most + by };
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
