@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using Stockwright.Web.Shell;
 using Stockwright.Web.Tests.Batches;
 using Xunit;
@@ -26,6 +27,16 @@ public sealed class BackupCommandTests
         {
             string copy = Path.Combine(folder.FullName, "copy.db");
             Assert.Equal(0, await BackupCommand.RunAsync(options, copy));
+
+            // What was acknowledged a moment ago still stands in the write-ahead log.
+            await using (SqliteConnection opened = new($"Data Source={copy};Mode=ReadOnly;Pooling=False"))
+            {
+                await opened.OpenAsync(TestContext.Current.CancellationToken);
+                await using SqliteCommand command = opened.CreateCommand();
+                command.CommandText = "SELECT Name FROM Batches";
+                Assert.Equal("Kept", await command.ExecuteScalarAsync(TestContext.Current.CancellationToken));
+            }
+
             Assert.Equal(1, await BackupCommand.RunAsync(options, copy));
             Assert.Equal(1, await BackupCommand.RunAsync(options, ""));
             Assert.Equal(1, await BackupCommand.RunAsync(options with { DataFolder = Path.Combine(folder.FullName, "nothing") }, copy + "2"));
