@@ -33,7 +33,7 @@ public sealed record PlanSnapshot
     {
         ArgumentNullException.ThrowIfNull(request);
 
-        HashSet<string> used = [.. request.Recipe.Lines.Select(line => line.IngredientId)];
+        HashSet<string> used = [.. request.Recipe.IngredientIds];
         if (request.Goal is PlanGoal.UseBones goal)
         {
             used.UnionWith(goal.Bones.Select(bones => bones.IngredientId));

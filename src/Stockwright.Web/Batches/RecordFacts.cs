@@ -71,7 +71,7 @@ internal sealed class RecordFacts(BatchView view, UnitSystem units)
             return "";
         }
 
-        IEnumerable<string> words = course.Batch.Planned.Amounts.SelectMany(line => line.Ingredient.Allergens).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
+        IEnumerable<string> words = course.Batch.Planned.Ingredients.SelectMany(ingredient => ingredient.Allergens).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
         string all = string.Join(", ", words);
         return all.Length > 0 ? all : "none on the larder's list";
     }

@@ -13,6 +13,9 @@ public sealed record BatchPlan
     /// <summary>The ready stock the pot is filled with; null for water.</summary>
     public Larder.Ingredient? Wetting => Request.Recipe.Wetting is { } id ? Request.Larder.Get(id) : null;
 
+    /// <summary>Everything that goes in, the liquid the pot is filled with included.</summary>
+    public IEnumerable<Larder.Ingredient> Ingredients => Amounts.Select(line => line.Ingredient).Concat(Wetting is { } wetting ? [wetting] : []);
+
     /// <summary>What the pot is filled with, in a word or two: <c>water</c> or <c>brown stock</c>.</summary>
     public string Liquid => Wetting is { } wetting ? ScriptWriter.PlainName(wetting) : "water";
 

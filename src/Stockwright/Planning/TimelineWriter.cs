@@ -248,7 +248,8 @@ internal sealed class TimelineWriter(TimelineParts parts)
             at = Ended(StepKind.Remelt, builder.Then(at, StepKind.Remelt, "Warm it until it runs", "Just enough to pour and measure.", StepTimes.Remelt, StepTimes.RemeltHands));
         }
 
-        string[] flagged = [.. parts.Load.Items.SelectMany(item => item.Ingredient.Allergens).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        IEnumerable<Ingredient> inIt = parts.Load.Items.Select(item => item.Ingredient).Concat(recipe.Wetting is { } wetting ? [request.Larder.Get(wetting)] : []);
+        string[] flagged = [.. inIt.SelectMany(ingredient => ingredient.Allergens).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
         Caution[] cautions = flagged.Length > 0
             ? [Cautions.Glass, Cautions.NotForTheShelf, Cautions.Allergens(flagged)]
             : [Cautions.Glass, Cautions.NotForTheShelf];

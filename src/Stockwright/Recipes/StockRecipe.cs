@@ -124,6 +124,9 @@ public sealed record StockRecipe
     /// <summary>Larder name of the stock the pot is filled with; null for water.</summary>
     public string? Wetting { get; init; }
 
+    /// <summary>Larder names of everything it is made of, the liquid the pot is filled with included.</summary>
+    public IReadOnlySet<string> IngredientIds => Lines.Select(line => line.IngredientId).Concat(Wetting is { } wetting ? [wetting] : []).ToHashSet(StringComparer.Ordinal);
+
     /// <summary>
     /// Starting water (or <see cref="Wetting"/>) per litre of strained stock as the source gives it; the planner works out its own for the
     /// pot at hand.

@@ -17,22 +17,32 @@ internal static class Batches
     {
         KitchenSetup kitchen = (await database.Kitchen.ReadAsync(TestContext.Current.CancellationToken)).Setup;
         Assert.True(StandardRecipes.Book.TryFind("brown-chicken", out StockRecipe? recipe));
-        PlanRequest request = new()
+        return new NewBatch(
+            Guid.CreateVersion7(),
+            name,
+            Query,
+            PlanSnapshot.Of(Request(recipe!, kitchen, database.Clock.Now), kitchen.Name, kitchen.TimeZoneId),
+            """{"plan":1}""",
+            "uk-cook-chill",
+            begins ?? database.Clock.Now);
+    }
+
+    public static PlanRequest Request(StockRecipe recipe, KitchenSetup kitchen, DateTimeOffset start)
+    {
+        return new()
         {
-            Recipe = recipe!,
+            Recipe = recipe,
             Larder = StandardLarder.Table,
             Pot = kitchen.Pots[0],
             OtherPots = kitchen.Pots,
             Hob = kitchen.Hobs[0],
-            Lid = recipe!.Lid,
+            Lid = recipe.Lid,
             Site = kitchen.Site,
             Oven = kitchen.Oven,
             Trays = kitchen.Trays,
             Goal = new PlanGoal.MakeVolume(Volume.FromLiters(3)),
-            Schedule = new PlanSchedule { StartAt = database.Clock.Now },
+            Schedule = new PlanSchedule { StartAt = start },
         };
-        return new NewBatch(
-            Guid.CreateVersion7(), name, Query, PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId), """{"plan":1}""", "uk-cook-chill", begins ?? database.Clock.Now);
     }
 
     public static async Task<Guid> StartAsync(TestDatabase database, string name = "Sunday", DateTimeOffset? begins = null)

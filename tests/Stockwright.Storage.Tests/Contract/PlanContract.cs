@@ -54,6 +54,23 @@ public abstract class PlanContract
     }
 
     [Fact]
+    public async Task Every_standing_recipe_is_planned_from_its_snapshot_as_it_was()
+    {
+        await using TestDatabase database = NewDatabase();
+        await database.StartAsync();
+        KitchenSetup kitchen = (await database.Kitchen.ReadAsync(Stop)).Setup;
+        foreach (StockRecipe recipe in StandardRecipes.Book.Recipes)
+        {
+            PlanRequest request = Batches.Request(recipe, kitchen, database.Clock.Now);
+            PlanSnapshot kept = PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId);
+            BatchPlan? planned = BatchPlanner.Plan(request).Plan;
+            BatchPlan? again = BatchPlanner.Plan(request with { Recipe = kept.Recipe, Larder = kept.Larder }).Plan;
+            Assert.NotNull(planned);
+            Assert.Equal(planned.Yield.Central.Liters, again?.Yield.Central.Liters);
+        }
+    }
+
+    [Fact]
     public async Task Plans_are_listed_with_the_last_touched_first_and_times_come_back_as_utc()
     {
         await using TestDatabase database = NewDatabase();

@@ -82,6 +82,13 @@ public sealed class BoilingDownTests
     }
 
     [Fact]
+    public void Celery_of_the_stock_a_pot_is_filled_with_is_told_where_it_is_portioned()
+    {
+        PlanStep portion = Planned(PlanRequests.For("glace")).Timeline.Steps.Single(step => step.Kind == StepKind.Portion);
+        Assert.Contains(portion.Cautions, caution => caution.Text.Contains("celery", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_boils_down_takes_no_time_no_night_and_no_locked_lid()
     {
         Assert.Equal("hours", Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace").SimmeringFor(5)).Problems).Field);
