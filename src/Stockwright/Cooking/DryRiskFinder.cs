@@ -47,7 +47,9 @@ internal static class DryRiskFinder
     private static (DateTimeOffset? Uncovered, DateTimeOffset? Dry) Moments(SimmerOutcome outcome, HeatTimes times)
     {
         List<SimmerOutcome.Sight> looks = [.. outcome.Looks.Where(look => look.Key < 0).OrderBy(look => look.Value.Seconds).Select(look => look.Value)];
-        return (First(looks, look => look.LevelMetres - look.HeapMetres, times), First(looks, look => look.LiquidKilograms - DryKilograms, times));
+
+        // Without solids (a glaze) nothing can stand out.
+        return (First(looks, look => look.HeapMetres > 0 ? look.LevelMetres - look.HeapMetres : 1, times), First(looks, look => look.LiquidKilograms - DryKilograms, times));
     }
 
     /// <summary>When a figure first falls to zero, straight between looks.</summary>
