@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Predicting;
 using UnitsNet;

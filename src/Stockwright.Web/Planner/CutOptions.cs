@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Components;
 using Stockwright.Larder;
-using Stockwright.Predicting;
 using UnitsNet;
 
 namespace Stockwright.Web.Planner;

@@ -1,3 +1,4 @@
+using Stockwright.Larder;
 using UnitsNet;
 
 namespace Stockwright.Predicting;

@@ -1,3 +1,5 @@
+using Stockwright.Larder;
+
 namespace Stockwright.Predicting;
 
 /// <summary>The figures of one run that uncertainty moves; all others come with the cuts.</summary>

@@ -1,4 +1,5 @@
 using Stockwright.Evidence;
+using Stockwright.Larder;
 using UnitsNet;
 
 namespace Stockwright.Predicting;

@@ -1,4 +1,5 @@
 using Stockwright.Evidence;
+using Stockwright.Larder;
 using Stockwright.Physics;
 using Stockwright.Planning;
 using Stockwright.Simmering;

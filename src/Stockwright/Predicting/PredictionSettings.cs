@@ -1,4 +1,5 @@
 using Stockwright.Evidence;
+using Stockwright.Larder;
 using Stockwright.Planning;
 using UnitsNet;
 
@@ -8,8 +9,7 @@ namespace Stockwright.Predicting;
 public sealed record PredictionSettings
 {
     /// <summary>Kitchen factor before this kitchen has measured anything.</summary>
-    public static Stated<double> UsualKitchenFactor { get; } = new(
-        0.85, 0.62, 1.15, Provenance.Estimate, "Estimate: one batch differs from the next by a third; measured pots replace it");
+    public static Stated<double> UsualKitchenFactor => ExtractionRates.UsualKitchenFactor;
 
     /// <summary>Times the collagen the cuts give up in this kitchen, 0.3 to 1.5; one for the published figures.</summary>
     public Stated<double> KitchenFactor { get; init; } = UsualKitchenFactor;

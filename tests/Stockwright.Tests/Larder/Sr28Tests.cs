@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Stockwright.Evidence;
 using Stockwright.Larder;
-using Stockwright.Predicting;
 using UnitsNet;
 using Xunit;
 

@@ -1,6 +1,5 @@
 using Stockwright.Evidence;
 using Stockwright.Larder;
-using Stockwright.Predicting;
 using UnitsNet;
 using Xunit;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Stockwright.Evidence;
 using Stockwright.Larder;
-using Stockwright.Predicting;
 using Xunit;
 
 namespace Stockwright.Tests.Predicting;

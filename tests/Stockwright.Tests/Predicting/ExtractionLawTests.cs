@@ -1,4 +1,5 @@
 using CsCheck;
+using Stockwright.Larder;
 using Stockwright.Predicting;
 using UnitsNet;
 using Xunit;

@@ -1,3 +1,4 @@
+using Stockwright.Larder;
 using Stockwright.Predicting;
 using Xunit;
 

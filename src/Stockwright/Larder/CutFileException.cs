@@ -1,4 +1,4 @@
-namespace Stockwright.Predicting;
+namespace Stockwright.Larder;
 
 /// <summary>A file of cuts that cannot be used; the message names the row and the field.</summary>
 public sealed class CutFileException : FormatException

@@ -1,7 +1,7 @@
 using Stockwright.Evidence;
 using UnitsNet;
 
-namespace Stockwright.Predicting;
+namespace Stockwright.Larder;
 
 /// <summary>
 /// How a kind of cut gives up its gelatin, juices and fat (equations B.1 to B.8 in docs/equations-body.md).

@@ -1,6 +1,6 @@
 using Stockwright.Evidence;
 
-namespace Stockwright.Predicting;
+namespace Stockwright.Larder;
 
 /// <summary>How temperature, acid and piece size move the rates (equations B.1 to B.4 in docs/equations-body.md).</summary>
 internal static class ExtractionRates
@@ -28,6 +28,10 @@ internal static class ExtractionRates
     private const double MostAcid = 1.5;
     private const double LeastPiece = 0.5;
     private const double MostPiece = 2.5;
+
+    /// <summary>What a kitchen gets out of the published collagen before it has measured anything (B.5).</summary>
+    public static Stated<double> UsualKitchenFactor { get; } = new(
+        0.85, 0.62, 1.15, Provenance.Estimate, "Estimate: one batch differs from the next by a third; measured pots replace it");
 
     /// <summary>Activation energy of collagen extraction, J/mol: chicken bones at 100 and 120 °C, a factor of six (K2).</summary>
     public static Stated<double> CollagenActivation { get; } = new(

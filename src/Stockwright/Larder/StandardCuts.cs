@@ -1,6 +1,6 @@
 using System.Reflection;
 
-namespace Stockwright.Predicting;
+namespace Stockwright.Larder;
 
 /// <summary>The classes of cuts that come with the tool.</summary>
 public static class StandardCuts
@@ -13,7 +13,7 @@ public static class StandardCuts
     private static CutTable Load()
     {
         Assembly assembly = typeof(StandardCuts).Assembly;
-        using Stream stream = assembly.GetManifestResourceStream("Stockwright.Predicting.Data.cuts.json")
+        using Stream stream = assembly.GetManifestResourceStream("Stockwright.Larder.Data.cuts.json")
             ?? throw new InvalidOperationException("The data file of cuts is missing from the build.");
         using StreamReader reader = new(stream);
         return CutFile.Parse(reader.ReadToEnd());

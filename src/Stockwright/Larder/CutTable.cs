@@ -1,9 +1,8 @@
 using System.Collections.Frozen;
 using Stockwright.Evidence;
-using Stockwright.Larder;
 using UnitsNet;
 
-namespace Stockwright.Predicting;
+namespace Stockwright.Larder;
 
 /// <summary>Which class of cut each ingredient belongs to, and what else it brings.</summary>
 public sealed class CutTable

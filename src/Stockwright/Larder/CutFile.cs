@@ -1,9 +1,8 @@
 using Stockwright.Evidence;
 using Stockwright.Files;
-using Stockwright.Larder;
 using UnitsNet;
 
-namespace Stockwright.Predicting;
+namespace Stockwright.Larder;
 
 /// <summary>Reads the data file of cuts; its layout is described in docs/equations-body.md.</summary>
 public static class CutFile
