@@ -54,7 +54,7 @@ internal sealed class PotProblem
         double tightened = relativeTolerance / PlannersTolerance;
         tolerances.AsSpan().Fill(1e3 * tightened);
         tolerances[PotSystem.Enthalpy] = 100 * tightened;
-        tolerances[PotSystem.Contents] = tolerances[PotSystem.Steam] = tolerances[PotSystem.Progress] = 1e-5 * tightened;
+        tolerances[PotSystem.Contents] = tolerances[PotSystem.Steam] = tolerances[PotSystem.WeakHours] = 1e-5 * tightened;
         Usual = new OdeOptions { RelativeTolerance = relativeTolerance, AbsoluteTolerances = tolerances, InitialStep = 30, KeepDenseOutput = false };
 
         // The reference: steps so short that halving them changes nothing that matters here.

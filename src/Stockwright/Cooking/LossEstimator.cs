@@ -275,7 +275,7 @@ internal sealed class LossEstimator
             return one;
         }
 
-        Stated<Ratio> held = LiquorExchange.Retained;
+        Stated<Ratio> held = LiquorExchange.Clinging;
         Stated<Ratio> lost = LiquorExchange.StrainLoss;
         SimmerOutcome central = workings.Central;
         double holds = (PotFitter.RetainedKilograms(central, held.High.DecimalFractions) - PotFitter.RetainedKilograms(central, held.Low.DecimalFractions)) / 2 / EightInTen;

@@ -25,7 +25,7 @@ internal static class Assumptions
                 "Evaporation, top-ups and yield. Weigh one pot to replace it: the kitchen page says how."),
             Of("lid-escape", "Vapour that gets past the lid", LidEscape.Fraction(request.Lid), "Evaporation. No measurement of a lid ajar was found."),
             Of("hob-efficiency", "Hob power that reaches the pot", request.Hob.Efficiency, "Heat-up time and energy."),
-            Of("retained", "Liquor held by spent solids, of their wet weight", LiquorExchange.Retained, "Yield."),
+            Of("retained", "Liquor that clings to drained bones, of their weight", LiquorExchange.Clinging, "Yield. Weigh the colander before and after an hour's draining to find your own."),
             Of("skimmed", "Liquid lifted with the scum", LiquorExchange.Skimmed, "Yield."),
             Of("strain-loss", "Lost in straining, transfer and tasting", LiquorExchange.StrainLoss, "Yield."),
             Of("cover", "Water over the solids at the start", LiquorExchange.CoverDepth, "Water to the line."),
@@ -33,7 +33,11 @@ internal static class Assumptions
         if (heaviest is not null)
         {
             string name = heaviest.Ingredient.Name.ToLowerInvariant();
-            list.Add(Of("released", $"Liquor drawn from {name}, of its weight", LiquorExchange.Released(heaviest.Ingredient, heaviest.Line.Preparation), "Yield and level."));
+            if (heaviest.Charge is { } charge)
+            {
+                list.Add(Of("released", $"Liquor drawn from {name} in a long simmer, of its weight", Released(charge), "Yield and level."));
+            }
+
             list.Add(Of("density", $"True density of {name}", heaviest.Ingredient.TrueDensity, "Room the solids take, and so the fill line."));
             if (heaviest.Ingredient.PackDensity is { } pack)
             {
@@ -80,6 +84,13 @@ internal static class Assumptions
         }
 
         return list;
+    }
+
+    /// <summary>Ten hours at 95 C, which is nearly all.</summary>
+    private static Stated<Ratio> Released(SolidCharge charge)
+    {
+        Ratio At(double lean) => Ratio.FromDecimalFractions(charge.Release.Leaning(lean).Liquor(new Exchange(9, 8), 95) / charge.MassKilograms);
+        return new(At(0), At(-1), At(1), Provenance.Computed, "from its water, meat, bone and gelatin, each with its own loss (docs/equations.md, S.6)");
     }
 
     private static Assumption Of<T>(string key, string name, Stated<T> stated, string effect)

@@ -26,6 +26,33 @@ internal sealed record LoadItem(
     double BlanchedAwayKilograms)
 {
     public double InPotKilograms => RawKilograms - RoastedAwayKilograms - BlanchedAwayKilograms;
+
+    /// <summary>What it is made of as weighed.</summary>
+    public Matter Raw => Matter.Of(Ingredient, RawKilograms);
+
+    /// <summary>What the oven takes: water, and fat that drains.</summary>
+    public Matter RoastedAway => new(RoastedAwayKilograms - FatDrainedKilograms, 0, FatDrainedKilograms, 0, 0);
+
+    /// <summary>What the blanching water takes: half of the juices (B.8), the rest water.</summary>
+    public Matter BlanchedAway
+    {
+        get
+        {
+            if (!(BlanchedAwayKilograms > 0))
+            {
+                return default;
+            }
+
+            SolidGiving all = SolidGiving.Of(Ingredient, StandardCuts.Table, RawKilograms, blanched: false, FatDrainedKilograms);
+            SolidGiving left = SolidGiving.Of(Ingredient, StandardCuts.Table, RawKilograms, blanched: true, FatDrainedKilograms);
+            Matter juices = new(0, all.Juices - left.Juices, 0, all.Minerals - left.Minerals, all.Sugars - left.Sugars);
+            juices *= Math.Min(1, BlanchedAwayKilograms / Math.Max(1e-12, juices.Kilograms));
+            return juices + Matter.OfWater(BlanchedAwayKilograms - juices.Kilograms);
+        }
+    }
+
+    /// <summary>What goes in the pot.</summary>
+    public Matter InPot => Raw - RoastedAway - BlanchedAway;
 }
 
 /// <summary>
@@ -44,12 +71,6 @@ internal sealed class BatchLoad
 
     /// <summary>Bulk density where the larder states none, kg/m3 (estimate).</summary>
     private const double UsualPackDensity = 550;
-
-    /// <summary>Dried things take up liquor about as fast as they swell: in half an hour rather than in two (estimate).</summary>
-    private const double DriedPace = 4;
-
-    /// <summary>Kelp and fish flakes are thin and wet through in minutes (estimate; set so that a litre of water gives 0.85 to 0.9 L).</summary>
-    private const double FlakePace = 30;
 
     private BatchLoad(IReadOnlyList<LoadItem> items) => Items = items;
 
@@ -131,9 +152,10 @@ internal sealed class BatchLoad
         drained = roasted > 0 ? drained : 0;
         double blanched = line.Preparation == Preparation.Blanch ? BlanchLossShare * rawKilograms : 0;
         double inPot = rawKilograms - roasted - blanched;
-        if (ingredient.Group is IngredientGroup.Liquid || line.Role is LineRole.Acid or LineRole.Paste or LineRole.Fat or LineRole.Seasoning)
+        LoadItem item = new(ingredient, line, rawKilograms, null, 0, roasted, drained, blanched);
+        if (ingredient.Group is IngredientGroup.Liquid || StandardCuts.Table.SolublesOf(ingredient).Dissolves || line.Role is LineRole.Acid or LineRole.Paste or LineRole.Fat or LineRole.Seasoning)
         {
-            return new LoadItem(ingredient, line, rawKilograms, null, inPot, roasted, drained, blanched);
+            return item with { LiquidKilograms = inPot };
         }
 
         // What the oven drives off is water, and fat that drains: the rest keeps its volume (S.5).
@@ -142,10 +164,8 @@ internal sealed class BatchLoad
         double packed = rawKilograms / (ingredient.PackDensity?.Value.KilogramsPerCubicMeter ?? UsualPackDensity);
         double packVolume = Math.Max(packed * volume / rawVolume, volume);
         double specificHeat = SpecificHeat(ingredient);
-        bool dried = ingredient.Water.Value.DecimalFractions < 0.2;
-        double released = LiquorExchange.Released(ingredient, line.Preparation).Value.DecimalFractions * inPot;
-        SolidCharge charge = new(inPot, volume, packVolume, inPot * specificHeat, released, dried ? ingredient.Group is IngredientGroup.DriedSeafood ? FlakePace : DriedPace : 1);
-        return new LoadItem(ingredient, line, rawKilograms, charge, 0, roasted, drained, blanched);
+        SolidRelease release = LiquorExchange.Release(ingredient, line.Preparation, StandardCuts.Table, item.Raw, item.InPot, drained);
+        return item with { Charge = new SolidCharge(inPot, volume, packVolume, inPot * specificHeat, release) };
     }
 
     private static double SpecificHeat(Ingredient ingredient)

@@ -15,7 +15,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
     /// </summary>
     public Band<Volume> Yield()
     {
-        Stated<Ratio> retained = LiquorExchange.Retained;
+        Stated<Ratio> retained = LiquorExchange.Clinging;
         Stated<Ratio> strain = LiquorExchange.StrainLoss;
         Stated<Ratio> defat = LiquorExchange.DefatLoss;
         double yield = fitter.YieldKilograms(central);
@@ -50,13 +50,13 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
     public WaterLedger Write(Band<Volume> yield)
     {
         double otherLiquids = fitted.Load.Items.Sum(item => item.LiquidKilograms);
-        double retained = PotFitter.RetainedKilograms(central, LiquorExchange.Retained.Value.DecimalFractions);
+        double retained = PotFitter.RetainedKilograms(central, LiquorExchange.Clinging.Value.DecimalFractions);
         double drained = Math.Max(0, central.LiquidLeftKilograms - retained);
         double strainLoss = drained * LiquorExchange.StrainLoss.Value.DecimalFractions;
         double defatLoss = request.Recipe.ChillsAndDefats ? (drained - strainLoss) * LiquorExchange.DefatLoss.Value.DecimalFractions : 0;
         double held = Math.Min(retained, central.LiquidLeftKilograms) + central.LiftedWithSolidsKilograms;
-        double heldLow = PotFitter.RetainedKilograms(central, LiquorExchange.Retained.Low.DecimalFractions) + central.LiftedWithSolidsKilograms;
-        double heldHigh = PotFitter.RetainedKilograms(central, LiquorExchange.Retained.High.DecimalFractions) + central.LiftedWithSolidsKilograms;
+        double heldLow = PotFitter.RetainedKilograms(central, LiquorExchange.Clinging.Low.DecimalFractions) + central.LiftedWithSolidsKilograms;
+        double heldHigh = PotFitter.RetainedKilograms(central, LiquorExchange.Clinging.High.DecimalFractions) + central.LiftedWithSolidsKilograms;
         List<LedgerEntry> put =
         [
             request.Recipe.Wetting is null
@@ -65,35 +65,44 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
             new("top-ups", "Top-ups", Spread(run => run.ToppedUpKilograms), "water added at the checks"),
         ];
         AddIfAny(put, new("other-liquids", "Wine, vinegar, paste", Exact(otherLiquids), "liquids of the recipe"));
-        AddIfAny(put, new("drawn-from-solids", "Drawn from the solids", Around(central.ReleasedKilograms, 0.5, 1.6), "juice of bones, meat and vegetables; estimate"));
+        AddIfAny(put, new("drawn-from-solids", "Drawn from the solids", Given(), "juice of bones, meat and vegetables, and what dissolves with it; computed from their make-up"));
         List<LedgerEntry> taken =
         [
             new("evaporated", "Evaporated", Spread(run => run.SteamKilograms), "heat-up and simmer"),
             new("skimmed", "Skimmed off", Around(central.SkimmedKilograms, 0.5, 2), "lifted with the scum; estimate"),
         ];
         AddIfAny(taken, new("boiled-over", "Boiled over", Exact(central.SpiltKilograms), "over the rim, as entered"));
-        AddIfAny(taken, new("soaked-up", "Soaked up", Around(central.SoakedUpKilograms, 0.7, 1.4), "dried things swell; estimate"));
-        taken.Add(new("held-by-solids", "Left in the spent solids", new(SimmerForecaster.Cold(heldLow), SimmerForecaster.Cold(held), SimmerForecaster.Cold(heldHigh)), "liquor that clings in bones and vegetables; estimate"));
+        AddIfAny(taken, new("soaked-up", "Soaked up", SoakedUp(), "dried things swell; estimate"));
+        taken.Add(new("held-by-solids", "Left in the spent solids", new(SimmerForecaster.Cold(heldLow), SimmerForecaster.Cold(held), SimmerForecaster.Cold(heldHigh)), "liquor that clings to drained bones and vegetables; estimate"));
         taken.Add(new("straining", "Lost in straining", Share(strainLoss, LiquorExchange.StrainLoss), "cloth, vessels and tasting; estimate"));
         AddIfAny(taken, new("defatting", "Lost in defatting", Share(defatLoss, LiquorExchange.DefatLoss), "goes with the fat; estimate"));
         taken.Add(new("yield", "Strained stock", yield, "what you keep"));
         return new WaterLedger(put, taken);
     }
 
-    /// <summary>Shift of the yield when the solids give as much as their range allows, one ingredient at a time, in quadrature.</summary>
+    /// <summary>
+    /// Shift of the yield when water leaves the solids as readily as its range allows. Ingredients of one pot err together (same cook, same cut
+    /// size), so their shifts add straight; lighter solids hold that much less liquor back.
+    /// </summary>
     private double ReleaseShift(bool low)
     {
-        double sum = 0;
-        foreach (LoadItem item in fitted.Load.Items.Where(item => item.Charge is not null))
-        {
-            Stated<Ratio> released = LiquorExchange.Released(item.Ingredient, item.Line.Preparation);
-            double shift = (low ? released.Value - released.Low : released.High - released.Value).DecimalFractions * item.InPotKilograms;
-            sum += shift;
-        }
+        double released = DrawnAt(low ? -1 : 1) - DrawnAt(0);
+        return Math.Abs(released) * (1 + LiquorExchange.Clinging.Value.DecimalFractions);
+    }
 
-        // What the solids give is no longer there to hold liquor back; the difference is small beside the range itself.
-        // Ingredients of one pot err together (same cook, same cut size), so their shifts add straight.
-        return sum;
+    /// <summary>Liquor from all solids, less what they soaked up, when their water leaves as readily as that, kg.</summary>
+    private double DrawnAt(double lean) => central.Gave.Sum(gave => gave.Solid.Release.Leaning(lean).Liquor(gave.Since, gave.Hottest));
+
+    private Band<Volume> Given() => Leaning(central.ReleasedKilograms, static (release, gave) => release.Given(gave.Since, gave.Hottest));
+
+    private Band<Volume> SoakedUp() => Leaning(central.SoakedUpKilograms, static (release, gave) => -release.Taken(gave.Since));
+
+    private Band<Volume> Leaning(double kilograms, Func<SolidRelease, SolidGave, double> part)
+    {
+        double one = central.Gave.Sum(gave => part(gave.Solid.Release.Leaning(-1), gave));
+        double other = central.Gave.Sum(gave => part(gave.Solid.Release.Leaning(1), gave));
+        return new Band<Volume>(
+            SimmerForecaster.Cold(Math.Min(kilograms, Math.Min(one, other))), SimmerForecaster.Cold(kilograms), SimmerForecaster.Cold(Math.Max(kilograms, Math.Max(one, other))));
     }
 
     /// <summary>By eye nobody stops boiling down at just the share asked for.</summary>

@@ -89,14 +89,14 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     public FittedLoad ToLine(double litres, Length line)
     {
         BatchLoad load = perLitre.Scaled(litres);
-        double liquid = Contents(load).LiquidForLevel(line.Meters, request.Site.TapWater.DegreesCelsius, 0);
+        double liquid = Contents(load).LiquidForLevel(line.Meters, request.Site.TapWater.DegreesCelsius, default);
         return Run(litres, liquid - load.Items.Sum(item => item.LiquidKilograms));
     }
 
     /// <summary>Strained, defatted stock of a run, kg.</summary>
     public double YieldKilograms(SimmerOutcome outcome) => YieldKilograms(
         outcome,
-        LiquorExchange.Retained.Value.DecimalFractions,
+        LiquorExchange.Clinging.Value.DecimalFractions,
         LiquorExchange.StrainLoss.Value.DecimalFractions,
         LiquorExchange.DefatLoss.Value.DecimalFractions);
 
@@ -107,20 +107,20 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         return request.Recipe.ChillsAndDefats ? strained * (1 - defatLoss) : strained;
     }
 
-    /// <summary>Liquor that stays in the spent solids, kg: they hold a share of their wet mass (F.4).</summary>
+    /// <summary>Liquor that clings to the spent solids, kg, when a kilogram of drained bones holds so much; what clings to the rest moves with it (F.4).</summary>
     public static double RetainedKilograms(SimmerOutcome outcome, double retained) =>
-        outcome.SpentSolidsKilograms * retained / (1 - retained);
+        outcome.ClingingKilograms * retained / LiquorExchange.Clinging.Value.DecimalFractions;
 
     /// <summary>Cold water to blanch solids under, and the time to bring it to the boil, kg and s.</summary>
     public (double WaterKilograms, double Seconds) BlanchWater(IReadOnlyList<SolidCharge> solids)
     {
         double tap = request.Site.TapWater.DegreesCelsius;
         PotContents contents = new(request.Pot);
-        contents.Add(solids, 0);
-        double level = contents.HeapHeight(0) + LiquorExchange.CoverDepth.Value.Meters;
-        double water = contents.LiquidForLevel(level, tap, 0);
+        contents.Add(solids, default);
+        double level = contents.HeapHeight(default) + LiquorExchange.CoverDepth.Value.Meters;
+        double water = contents.LiquidForLevel(level, tap, default);
         SimmerScript script = new(
-            solids, water, tap, [new StageScript(forecaster.BoilingCelsius, 1, Climbs: false, LiftsOut: false, [])], TopUpRule.None, tap, level, ScriptWriter.OvenHoldCelsius, 0, 0);
+            solids, water, tap, [new StageScript(forecaster.BoilingCelsius, 1, Climbs: false, LiftsOut: false, [])], TopUpRule.None, tap, level, ScriptWriter.OvenHoldCelsius, 0);
         return (water, forecaster.RunCentral(script).HeatUpSeconds);
     }
 
@@ -198,17 +198,17 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
             return 0.05;
         }
 
-        double level = contents.HeapHeight(0) + LiquorExchange.CoverDepth.Value.Meters;
-        return Math.Max(0.05, contents.LiquidForLevel(level, request.Site.TapWater.DegreesCelsius, 0) - load.Items.Sum(item => item.LiquidKilograms));
+        double level = contents.HeapHeight(default) + LiquorExchange.CoverDepth.Value.Meters;
+        return Math.Max(0.05, contents.LiquidForLevel(level, request.Site.TapWater.DegreesCelsius, default) - load.Items.Sum(item => item.LiquidKilograms));
     }
 
     private double LineMetres(BatchLoad load, double waterKilograms) =>
-        Contents(load).Level(waterKilograms + load.Items.Sum(item => item.LiquidKilograms), request.Site.TapWater.DegreesCelsius, 0);
+        Contents(load).Level(waterKilograms + load.Items.Sum(item => item.LiquidKilograms), request.Site.TapWater.DegreesCelsius, default);
 
     private PotContents Contents(BatchLoad load)
     {
         PotContents contents = new(request.Pot);
-        contents.Add(load.StartSolids(), 0);
+        contents.Add(load.StartSolids(), default);
         return contents;
     }
 }

@@ -72,8 +72,7 @@ internal sealed class ScriptWriter
             request.Site.TapWater.DegreesCelsius,
             lineMetres,
             OvenHoldCelsius,
-            LiquorExchange.Skimmed.Value.DecimalFractions / skims,
-            LiquorExchange.Retained.Value.DecimalFractions);
+            LiquorExchange.Skimmed.Value.DecimalFractions / skims);
     }
 
     /// <summary>Every action gets the key of the step it becomes, so that the step is known again when the plan is worked out anew from a log.</summary>

@@ -65,6 +65,12 @@ internal sealed class PredictionCase
 
     public Solutes Solutes => Solutes.Of(Items, Settings.Cuts, Engine, strainedAt.TotalSeconds);
 
+    /// <summary>What one item gives beside gelatin.</summary>
+    public Solutes SolutesOf(PotItem item) => Solutes.Of(item, Settings.Cuts, Engine, strainedAt.TotalSeconds);
+
+    /// <summary>True when it is one of <see cref="Cuts"/>.</summary>
+    public bool IsCut(PotItem item) => HasCollagen(item.Ingredient);
+
     public static PredictionCase Of(BatchPlan plan, PredictionSettings settings, IReadOnlyList<CutChange>? changes = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -74,7 +80,7 @@ internal sealed class PredictionCase
     }
 
     /// <summary>The same load over another history.</summary>
-    public PredictionCase Over(TemperatureHistory history, TimeSpan strained) => new(Plan, Settings, Items, history, strained);
+    public PredictionCase Over(TemperatureHistory history, TimeSpan strained) => new(Plan, Settings, [.. Items.Select(static item => item with { WeakHours = null })], history, strained);
 
     public CutInPot Cut(Ingredient ingredient, double kilograms) => Cut(new PotItem(ingredient, kilograms, 0, Blanched: false, 0));
 

@@ -1,5 +1,6 @@
 using Stockwright.Evidence;
 using Stockwright.Larder;
+using Stockwright.Numerics;
 using Stockwright.Physics;
 using Stockwright.Planning;
 using Stockwright.Simmering;
@@ -115,7 +116,7 @@ internal sealed class SampleModel
             Spread.ByFactor(film.Low, film.Value, film.High),
             Factor(lid),
             Share(request.Hob.Efficiency),
-            Share(LiquorExchange.Retained),
+            Share(LiquorExchange.Clinging),
             Spread.ByDifference(-1, 0, 1),
             Share(LiquorExchange.StrainLoss),
             Share(LiquorExchange.DefatLoss),
@@ -196,13 +197,12 @@ internal sealed class SampleModel
     private static SimmerScript WithReleased(PlanWorkings workings, double deviations)
     {
         Dictionary<SolidCharge, SolidCharge> other = new(ReferenceEqualityComparer.Instance);
+        double lean = Math.Clamp(deviations, -Spread.MostDeviations, Spread.MostDeviations) / NormalQuantile.Ninety;
         foreach (LoadItem item in workings.Fitted.Load.Items)
         {
             if (item.Charge is { } charge)
             {
-                Stated<Ratio> share = LiquorExchange.Released(item.Ingredient, item.Line.Preparation);
-                double released = item.InPotKilograms * Difference(share, static value => value.DecimalFractions).At(deviations);
-                other[charge] = charge with { ReleasedKilograms = released };
+                other[charge] = charge with { Release = charge.Release.Leaning(lean) };
             }
         }
 
@@ -231,9 +231,6 @@ internal sealed class SampleModel
         Spread.ByFactor(stated.Low.DecimalFractions, stated.Value.DecimalFractions, stated.High.DecimalFractions);
 
     private static Spread Difference(Stated<double> stated) => Spread.ByDifference(stated.Low, stated.Value, stated.High);
-
-    private static Spread Difference<T>(Stated<T> stated, Func<T, double> number) =>
-        Spread.ByDifference(number(stated.Low), number(stated.Value), number(stated.High));
 
     /// <summary>What one draw gave.</summary>
     internal readonly record struct Draw(

@@ -1,6 +1,7 @@
 using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Recipes;
+using Stockwright.Simmering;
 
 namespace Stockwright.Predicting;
 
@@ -13,19 +14,6 @@ namespace Stockwright.Predicting;
 /// <param name="DrainedFat">Fat left on the roasting tray.</param>
 internal readonly record struct Solutes(double Juices, double Minerals, double Sugars, double Sodium, double FreedFat, double DrainedFat)
 {
-    /// <summary>Share of the extractives of meat and bone that is mineral (estimate: 0.25 of 1.65 % for chicken, 0.32 of 1.1 % for fish).</summary>
-    private const double MineralShare = 0.2;
-
-    /// <summary>Share of a vegetable's protein and ash that dissolves in the end (estimates).</summary>
-    private const double VegetableProteinShare = 0.4;
-    private const double VegetableAshShare = 0.6;
-
-    /// <summary>Share of the sodium in flesh and vegetables that leaves it in the end (estimate).</summary>
-    private const double SodiumShare = 0.7;
-
-    /// <summary>Share of the juices left after blanching (estimate).</summary>
-    private const double BlanchedShare = 0.5;
-
     /// <summary>Adds up a load over a history.</summary>
     public static Solutes Of(IReadOnlyList<PotItem> items, CutTable cuts, ExtractionEngine engine, double strainedSeconds)
     {
@@ -37,53 +25,50 @@ internal readonly record struct Solutes(double Juices, double Minerals, double S
         double drained = 0;
         foreach (PotItem item in items)
         {
-            Ingredient ingredient = item.Ingredient;
-            Solubles brings = cuts.SolublesOf(ingredient);
-            CutClass? cut = cuts.ClassOf(ingredient);
-            if (brings.Dissolves)
-            {
-                // The collagen of a ready stock is counted as gelatin.
-                juices += item.RawKilograms * Math.Max(0, ingredient.Protein.Value.DecimalFractions - cuts.CollagenOf(ingredient).Value.DecimalFractions);
-                freed += item.RawKilograms * ingredient.Fat.Value.DecimalFractions;
-                minerals += item.RawKilograms * ingredient.Ash.Value.DecimalFractions;
-                sugars += item.RawKilograms * brings.Sugars.Value.DecimalFractions;
-                sodium += item.RawKilograms * brings.Sodium.Value.DecimalFractions;
-                continue;
-            }
-
-            double hours = engine.WeakHours(item.JoinsSeconds, strainedSeconds);
-            double rate = (cut?.ExtractivesRate.PerSecond * 3600) ?? ExtractionRates.VegetablesPerHour;
-            double done = 1 - Math.Exp(-rate * hours);
-            double kept = item.Blanched ? BlanchedShare : 1;
-            double given = item.RawKilograms * done * kept;
-            sodium += given * SodiumShare * brings.Sodium.Value.DecimalFractions;
-            sugars += given * brings.Sugars.Value.DecimalFractions;
-            if (cut is null)
-            {
-                bool plant = ingredient.Group is IngredientGroup.Vegetable or IngredientGroup.Aromatic;
-                juices += plant ? given * VegetableProteinShare * ingredient.Protein.Value.DecimalFractions : 0;
-                minerals += plant ? given * VegetableAshShare * ingredient.Ash.Value.DecimalFractions : 0;
-                continue;
-            }
-
-            double extractives = given * cut.Extractives.Value.DecimalFractions;
-            juices += extractives * (1 - MineralShare);
-            minerals += extractives * MineralShare;
-            double fat = item.RawKilograms * ingredient.Fat.Value.DecimalFractions;
-            drained += item.FatDrainedKilograms;
-            freed += Math.Max(0, fat - item.FatDrainedKilograms) * cut.FreedFat.Value.DecimalFractions * (1 - Math.Exp(-ExtractionRates.FatOverExtractives * rate * hours));
+            Solutes one = Of(item, cuts, engine, strainedSeconds);
+            juices += one.Juices;
+            minerals += one.Minerals;
+            sugars += one.Sugars;
+            sodium += one.Sodium;
+            freed += one.FreedFat;
+            drained += one.DrainedFat;
         }
 
         return new Solutes(juices, minerals, sugars, sodium, freed, drained);
+    }
+
+    /// <summary>What one ingredient gives over a history.</summary>
+    public static Solutes Of(PotItem item, CutTable cuts, ExtractionEngine engine, double strainedSeconds)
+    {
+        if (cuts.SolublesOf(item.Ingredient).Dissolves)
+        {
+            SolidGiving whole = SolidGiving.Whole(item.Ingredient, cuts, item.RawKilograms);
+            return new Solutes(whole.Juices, whole.Minerals, whole.Sugars, whole.Sodium, whole.Fat, 0);
+        }
+
+        SolidGiving gives = SolidGiving.Of(item.Ingredient, cuts, item.RawKilograms, item.Blanched, item.FatDrainedKilograms);
+        double hours = item.WeakHours ?? engine.WeakHours(item.JoinsSeconds, strainedSeconds);
+        double done = 1 - Math.Exp(-gives.PerHour * hours);
+        double fat = 1 - Math.Exp(-gives.FatPerHour * hours);
+        return new Solutes(gives.Juices * done, gives.Minerals * done, gives.Sugars * done, gives.Sodium * done, gives.Fat * fat, item.FatDrainedKilograms);
     }
 }
 
 /// <summary>One ingredient of the load, in SI units.</summary>
 internal sealed record PotItem(Ingredient Ingredient, double RawKilograms, double JoinsSeconds, bool Blanched, double FatDrainedKilograms)
 {
+    /// <summary>Hours at 98 °C it had in the pot, as the run of the pot kept them; null to work them out from the history.</summary>
+    public double? WeakHours { get; init; }
+
     public static IReadOnlyList<PotItem> Of(BatchPlan plan)
     {
         List<PotItem> items = [];
+        Dictionary<SolidCharge, double> hours = new(ReferenceEqualityComparer.Instance);
+        foreach (SolidGave gave in plan.Workings.Central.Gave)
+        {
+            hours[gave.Solid] = gave.Since.Weak;
+        }
+
         for (int i = 0; i < plan.Amounts.Count; i++)
         {
             AmountLine line = plan.Amounts[i];
@@ -92,7 +77,10 @@ internal sealed record PotItem(Ingredient Ingredient, double RawKilograms, doubl
                 line.Mass.Kilograms,
                 line.JoinsAt.TotalSeconds,
                 line.Line.Preparation == Preparation.Blanch,
-                plan.Workings.Fitted.Load.Items[i].FatDrainedKilograms));
+                plan.Workings.Fitted.Load.Items[i].FatDrainedKilograms)
+            {
+                WeakHours = plan.Workings.Fitted.Load.Items[i].Charge is { } charge ? hours.GetValueOrDefault(charge) : null,
+            });
         }
 
         if (plan.Wetting is { } wetting)

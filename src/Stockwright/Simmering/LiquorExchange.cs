@@ -6,13 +6,13 @@ using UnitsNet;
 namespace Stockwright.Simmering;
 
 /// <summary>
-/// What passes between solids and liquor, and what is lost on the way from pot to portion.
-/// No published measurement per cut was found; the figures are estimates with the ranges of the trade notes (equations S.6 to S.8 in docs/equations.md).
+/// What passes between solids and liquor, and what is lost on the way from pot to portion (equations S.6 to S.8 in docs/equations.md).
+/// What leaves the solids and what clings to them is in <see cref="SimmerAssumptions"/>.
 /// </summary>
 public static class LiquorExchange
 {
-    /// <summary>Liquor held by spent solids, kilograms per kilogram of wet spent solids.</summary>
-    public static Stated<Ratio> Retained { get; } = State(0.22, 0.15, 0.35, "estimate; range of 0.15 to 0.35 L per kg of wet spent solids");
+    /// <summary>Liquor that clings to drained bones and meat, kilograms per kilogram (S.7).</summary>
+    public static Stated<Ratio> Clinging { get; } = SimmerAssumptions.Share("clings-to-bones");
 
     /// <summary>Share of the liquid lifted off as scum in the first hour.</summary>
     public static Stated<Ratio> Skimmed { get; } = State(0.01, 0.005, 0.02, "estimate; 0.5 to 2 % of the liquid");
@@ -27,35 +27,113 @@ public static class LiquorExchange
     public static Stated<Length> CoverDepth { get; } = new(
         Length.FromCentimeters(2.5), Length.FromCentimeters(2), Length.FromCentimeters(5), Provenance.CommonPractice, "common practice, no source: covered by 2 to 5 cm");
 
+    /// <summary>Kelp and fish flakes are thin and wet through in minutes, per hour (estimate; set so that a litre of water gives 0.85 to 0.9 L).</summary>
+    private const double FlakesPerHour = 18;
+
+    /// <summary>Dried things swell in half an hour rather than in two, per hour (estimate).</summary>
+    private const double DriedPerHour = 2.4;
+
+    /// <summary>No more than this of the water that is not the meat's goes with the gelatin (estimate).</summary>
+    private const double WaterShareForGelatin = 0.7;
+
     /// <summary>Least cover before water is added when the rule is to keep the solids covered.</summary>
     public static Length LeastCover { get; } = Length.FromCentimeters(1);
 
-    /// <summary>
-    /// Share of its mass a solid gives up to the liquor over a long simmer; negative when it swells.
-    /// Raw meaty bones give juice (thoroughly cooked meat gives about 40 % of its weight, McGee 2004; bone itself next to none);
-    /// roasting has already driven most of it off.
-    /// </summary>
-    public static Stated<Ratio> Released(Ingredient ingredient, Preparation preparation)
+    /// <summary>The meat's loss of water against its likeliest: one, and the ends of eight in ten.</summary>
+    internal static WaterRange MeatLean { get; } = new(MeatWater.Hot.Low / MeatWater.Hot.Value, 1, MeatWater.Hot.High / MeatWater.Hot.Value);
+
+    /// <summary>Water that leaves with gelatin, kg per kg.</summary>
+    internal static WaterRange GelatinLean { get; } = Range("water-with-gelatin");
+
+    /// <summary>What a solid gives, by what it is made of (S.6).</summary>
+    /// <param name="ingredient">The larder row.</param>
+    /// <param name="preparation">What was done to it first.</param>
+    /// <param name="cuts">Classes of cuts.</param>
+    /// <param name="raw">What it was made of.</param>
+    /// <param name="inPot">What of that goes in the pot.</param>
+    /// <param name="fatDrained">Fat left on the roasting tray, kg.</param>
+    internal static SolidRelease Release(Ingredient ingredient, Preparation preparation, CutTable cuts, Matter raw, Matter inPot, double fatDrained)
     {
-        if (ingredient.Water.Value.DecimalFractions < 0.2)
+        SolidGiving gives = SolidGiving.Of(ingredient, cuts, raw.Kilograms, preparation == Preparation.Blanch, fatDrained);
+        SolidRelease release = new()
         {
-            return ingredient.Group switch
-            {
-                IngredientGroup.Vegetable => State(-4, -6, -3, "estimate: dried mushrooms swell to four to seven times their weight"),
-                IngredientGroup.DriedSeafood => State(-2.5, -4, -1.5, "estimate: dried kelp and fish flakes swell to three to five times their weight"),
-                IngredientGroup.Beef => State(0.02, 0, 0.08, "estimate: marrow bone has little juice to give"),
-                _ => State(-1, -2, 0, "estimate: dry herbs and spices take up their own weight"),
-            };
+            Dissolved = gives.Juices + gives.Minerals + gives.Sugars,
+            DissolvedPerHour = gives.PerHour,
+            Fat = gives.Fat,
+            FatPerHour = gives.FatPerHour,
+        };
+        if (Swelling(ingredient) is { } swelling)
+        {
+            // Dried things take up liquor faster than meat gives it: in half an hour rather than in two, thin ones in minutes.
+            return release with { OtherWater = Range(swelling) * inPot.Kilograms, OtherPerHour = ingredient.Group is IngredientGroup.DriedSeafood ? FlakesPerHour : DriedPerHour, Clings = SimmerAssumptions.Get("clings-to-vegetables").Value };
         }
 
-        return (ingredient.Group, preparation) switch
+        return ingredient.Group switch
         {
-            (IngredientGroup.Vegetable or IngredientGroup.Aromatic, Preparation.Roast) => State(0, -0.3, 0.1, "estimate: roasted vegetables take some liquor back"),
-            (IngredientGroup.Vegetable or IngredientGroup.Aromatic, _) => State(0.08, 0, 0.2, "estimate: simmered vegetables slump a little"),
-            (IngredientGroup.Shellfish, _) => State(0.03, 0, 0.1, "estimate: shells hold little juice"),
-            (_, Preparation.Roast) => State(0.04, -0.03, 0.12, "estimate: roasting has driven most of the juice off"),
-            _ => State(0.12, 0.05, 0.2, "estimate; meat gives about 40 % of its weight (McGee 2004), bone next to none"),
+            IngredientGroup.Vegetable or IngredientGroup.Aromatic => release with
+            {
+                OtherWater = Range(preparation == Preparation.Roast ? "roasted-vegetables-give" : "vegetables-give") * inPot.Kilograms,
+                OtherPerHour = ExtractionRates.VegetablesPerHour,
+                Clings = SimmerAssumptions.Get("clings-to-vegetables").Value,
+            },
+            IngredientGroup.Shellfish => release with { OtherWater = Range("shells-give") * inPot.Kilograms, Clings = SimmerAssumptions.Get("clings-to-fish").Value },
+            _ => Flesh(ingredient, cuts, release, raw, inPot),
         };
+    }
+
+    private static SolidRelease Flesh(Ingredient ingredient, CutTable cuts, SolidRelease release, Matter raw, Matter inPot)
+    {
+        double collagen = Math.Min(raw.Protein, raw.Kilograms * cuts.CollagenOf(ingredient).Value.DecimalFractions);
+        CutClass? cut = cuts.ClassOf(ingredient);
+
+        // Bones that have simmered once, and what is no flesh, have no meat water left to lose.
+        bool fish = ingredient.Group is IngredientGroup.Fish;
+        double meatWater = ingredient.Group is IngredientGroup.Other ? 0 : Math.Min(raw.Water, SimmerAssumptions.Get("meat-water-per-protein").Value * (raw.Protein - collagen));
+        double drivenOff = Math.Min(meatWater, raw.Water - inPot.Water);
+        double otherWater = Math.Max(0, inPot.Water - (meatWater - drivenOff));
+        release = release with
+        {
+            MeatWater = meatWater,
+            Clings = fish ? SimmerAssumptions.Get("clings-to-fish").Value : release.Clings,
+            MeatFactor = fish ? SimmerAssumptions.Get("fish-loss").Value : 1,
+            DrivenOff = drivenOff,
+            MeatPerHour = cut is null ? SimmerAssumptions.Get("meat-loss-per-hour").Value : MeatWater.PerHour(cut.ReferencePiece, cut.ReferencePiece),
+            OtherWater = Range("bone-loss") * otherWater,
+        };
+        if (cut is null || !(collagen > 0))
+        {
+            return release;
+        }
+
+        double drawn = collagen * (cut.IsGelatin ? 1 : ExtractionRates.UsualKitchenFactor.Value);
+        double most = WaterShareForGelatin * otherWater / drawn;
+        return release with
+        {
+            SoftCollagen = drawn * cut.SoftShare.Value.DecimalFractions,
+            HardCollagen = drawn * (1 - cut.SoftShare.Value.DecimalFractions),
+            SoftPerHour = cut.SoftRate.Value.PerSecond * 3600,
+            HardPerHour = cut.HardRate.Value.PerSecond * 3600,
+            MostWaterWithGelatin = most,
+            WaterWithGelatin = Math.Min(GelatinLean.Value, most),
+        };
+    }
+
+    private static string? Swelling(Ingredient ingredient)
+    {
+        bool dry = ingredient.Water.Value.DecimalFractions < 0.2;
+        return ingredient.Group switch
+        {
+            IngredientGroup.DriedSeafood => "dried-seafood-gives",
+            IngredientGroup.Vegetable when dry => "dried-mushrooms-give",
+            IngredientGroup.Aromatic when dry => "dry-herbs-give",
+            _ => null,
+        };
+    }
+
+    private static WaterRange Range(string key)
+    {
+        Stated<double> figure = SimmerAssumptions.Get(key);
+        return new WaterRange(figure.Low, figure.Value, figure.High);
     }
 
     private static Stated<Ratio> State(double value, double low, double high, string source) =>

@@ -11,6 +11,9 @@ internal sealed class PotState
     /// <summary>A pot this empty counts as dry, kg.</summary>
     private const double LeastLiquidKilograms = 1e-3;
 
+    /// <summary>Liquid so near to that counts as gone, kg.</summary>
+    private const double NearlyDryKilograms = 5e-3;
+
     private readonly PotEnvironment environment;
     private readonly double[] y = new double[PotSystem.StateCount];
 
@@ -18,15 +21,16 @@ internal sealed class PotState
     {
         this.environment = environment;
         System = system;
+        system.DryContentsAt = DryContents;
         Solids = new PotContents(environment.Pot);
-        Solids.Add(script.StartSolids, 0);
+        Solids.Add(script.StartSolids, default);
         y[PotSystem.Contents] = Solids.SolidsLoaded + script.StartWaterKilograms;
         Sync();
         y[PotSystem.Enthalpy] = system.HeatCapacity(y[PotSystem.Contents]) * script.StartCelsius;
         Outcome.MassIn = y[PotSystem.Contents];
         Outcome.EnergyIn = y[PotSystem.Enthalpy];
         Outcome.StartMetres = Level();
-        Outcome.StartHeapMetres = Solids.HeapHeight(0);
+        Outcome.StartHeapMetres = Solids.HeapHeight(default);
         Outcome.PeakMetres = Outcome.StartMetres;
     }
 
@@ -38,7 +42,7 @@ internal sealed class PotState
 
     public ReadOnlySpan<double> Vector => y;
 
-    public double Progress => y[PotSystem.Progress];
+    public Exchange Progress => PotSystem.ExchangeOf(y);
 
     public double Celsius => System.Celsius(y);
 
@@ -49,7 +53,8 @@ internal sealed class PotState
     public void Take(ReadOnlySpan<double> integrated)
     {
         integrated.CopyTo(y);
-        Outcome.RanDry |= y[PotSystem.Contents] <= System.DryContents;
+        Solids.Hottest = Math.Max(Solids.Hottest, Celsius);
+        Outcome.RanDry |= y[PotSystem.Contents] <= DryContents(Progress) + NearlyDryKilograms;
     }
 
     /// <summary>Tells the equations what is in the pot now.</summary>
@@ -57,7 +62,7 @@ internal sealed class PotState
     {
         System.DryHeatCapacity = environment.PotHeatCapacity + Solids.SolidsHeatCapacity;
         System.SolidsLoaded = Solids.SolidsLoaded;
-        System.DryContents = Solids.SolidsLoaded - Solids.LeastReleased(Progress) + LeastLiquidKilograms;
+        System.DryContents = DryContents(Progress);
         System.Surface = environment.Pot.SurfaceAtMetres(environment.Pot.IsTapered
             ? environment.Pot.LevelAtCubicMetres(((y[PotSystem.Contents] - Solids.SolidsLoaded) / 1000) + Solids.Volumes(Progress).Solid)
             : 0);
@@ -69,7 +74,7 @@ internal sealed class PotState
     /// <summary>The same for a state on the way.</summary>
     public void Track(ReadOnlySpan<double> state)
     {
-        double progress = state[PotSystem.Progress];
+        Exchange progress = PotSystem.ExchangeOf(state);
         double level = Solids.Level(Solids.Liquid(state[PotSystem.Contents], progress), System.Celsius(state), progress);
         Outcome.PeakMetres = Math.Max(Outcome.PeakMetres, level);
         if (Outcome.HeatUpSeconds > 0)
@@ -133,20 +138,19 @@ internal sealed class PotState
     }
 
     /// <summary>All solids out, with the liquor that clings to them (S.7).</summary>
-    public void LiftOut(double retainedShare)
+    public void LiftOut()
     {
-        CountSolids();
-        double solids = Solids.SolidsNow(Progress);
-        double clinging = Math.Min(Liquid(), solids * retainedShare / (1 - retainedShare));
+        double clinging = Math.Min(Liquid(), CountSolids());
         double remaining = Liquid() - clinging;
         double celsius = Celsius;
         double enthalpyBefore = y[PotSystem.Enthalpy];
         Outcome.LiftedWithSolidsKilograms += clinging;
-        Outcome.MassOut += y[PotSystem.Contents] - remaining;
-        Solids.Clear();
-        y[PotSystem.Contents] = remaining;
+        double before = y[PotSystem.Contents];
+        Solids.Clear(Progress);
+        y[PotSystem.Contents] = remaining + Solids.Afloat;
+        Outcome.MassOut += before - y[PotSystem.Contents];
         Sync();
-        y[PotSystem.Enthalpy] = System.HeatCapacity(remaining) * celsius;
+        y[PotSystem.Enthalpy] = System.HeatCapacity(y[PotSystem.Contents]) * celsius;
         Outcome.EnergyOut += enthalpyBefore - y[PotSystem.Enthalpy];
     }
 
@@ -162,11 +166,11 @@ internal sealed class PotState
     public void Close(double seconds, double setCelsius)
     {
         Sync();
-        CountSolids();
+        Outcome.ClingingKilograms = CountSolids();
         System.Mode = HeatMode.Hold;
         Outcome.TotalSeconds = seconds;
         Outcome.LiquidLeftKilograms = Liquid();
-        Outcome.SpentSolidsKilograms += Solids.SolidsNow(Progress);
+        Outcome.FloatingFatKilograms = Solids.FloatingFat(Progress);
         Outcome.SteamKilograms = y[PotSystem.Steam];
         Outcome.HobHeatJoules = y[PotSystem.HobHeat];
         Outcome.HoldWatts = System.HoldWatts(setCelsius);
@@ -179,11 +183,21 @@ internal sealed class PotState
         Outcome.LowestMetres = Math.Min(Outcome.LowestMetres, Outcome.PeakMetres);
     }
 
-    /// <summary>Enters what the solids gave and soaked up, before they leave the pot.</summary>
-    private void CountSolids()
+    private double DryContents(Exchange progress) => Solids.SolidsLoaded + Solids.Afloat - Solids.LeastReleased(progress) + LeastLiquidKilograms;
+
+    /// <summary>Enters what the solids gave, soaked up and set free, before they leave the pot; returns what clings to them once drained, kg.</summary>
+    private double CountSolids()
     {
-        (double given, double soaked) = Solids.Exchanged(Progress);
-        Outcome.ReleasedKilograms += given;
-        Outcome.SoakedUpKilograms += soaked;
+        double clinging = 0;
+        foreach (SolidGave gave in Solids.Gave(Progress))
+        {
+            Outcome.Gave.Add(gave);
+            Outcome.ReleasedKilograms += gave.Given;
+            Outcome.SoakedUpKilograms += gave.SoakedUp;
+            Outcome.SpentSolidsKilograms += gave.SpentKilograms;
+            clinging += gave.SpentKilograms * gave.Solid.Release.Clings;
+        }
+
+        return clinging;
     }
 }

@@ -60,7 +60,8 @@ internal sealed class PotStepper(PotSystem system, PotState pot, SimmerRecorder?
         tolerances[PotSystem.HeatIn] = 1e3;
         tolerances[PotSystem.WallLoss] = 1e3;
         tolerances[PotSystem.SteamLoss] = 1e3;
-        tolerances[PotSystem.Progress] = 1e-5;
+        tolerances[PotSystem.WeakHours] = 1e-5;
+        tolerances[PotSystem.CollagenHours] = 1e-5;
         tolerances[PotSystem.HobHeat] = 1e3;
         return tolerances;
     }

@@ -1,3 +1,4 @@
+using Stockwright.Larder;
 using Stockwright.Numerics;
 using Stockwright.Physics;
 
@@ -43,13 +44,19 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// <summary>Enthalpy gone with the steam, J.</summary>
     public const int SteamLoss = 5;
 
-    /// <summary>Progress of the exchange between solids and liquor, dimensionless (S.6).</summary>
-    public const int Progress = 6;
+    /// <summary>Hours at 98 C for what heat hurries little, h (S.6).</summary>
+    public const int WeakHours = 6;
 
     /// <summary>Heat put in by the hob alone, J.</summary>
     public const int HobHeat = 7;
 
-    public const int StateCount = 8;
+    /// <summary>Hours at 98 C for the drawing of gelatin, h (S.6).</summary>
+    public const int CollagenHours = 8;
+
+    public const int StateCount = 9;
+
+    /// <summary>Liquid over which the steam of a pot that runs dry dies away, kg.</summary>
+    private const double LastLiquid = 0.03;
 
     /// <summary>
     /// Specific heat of liquid water between 15 and 95 C, J/(kg K): the mean slope of the IAPWS enthalpy,
@@ -72,11 +79,8 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// <summary>Steam a sealed pressure cooker lets go, kg/s: 0.05 kg/h (common practice: up to 0.1 L/h).</summary>
     public const double SealedLeak = 0.05 / 3600;
 
-    /// <summary>Rate of the exchange at 98 C, 1/s: 0.6 per hour (stock.md 3.2, from meat N-substances at 3 and 6 h).</summary>
-    private const double ExchangeRate = 0.6 / 3600;
-
-    /// <summary>0.3 x 109 kJ/mol over the gas constant, K: the weak temperature dependence of the exchange (stock.md 3.2).</summary>
-    private const double ExchangeActivationKelvins = 0.3 * 109_000 / 8.314462618;
+    /// <summary>Activation energy of the drawing of gelatin over the gas constant, K (B.1).</summary>
+    private static readonly double CollagenKelvins = ExtractionRates.CollagenActivation.Value / ExtractionRates.GasConstant;
 
     public int Dimension => StateCount;
 
@@ -100,8 +104,11 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// <summary>Mass of the solids when they went in, kg.</summary>
     public double SolidsLoaded { get; set; }
 
-    /// <summary>Mass of the contents at which no free liquid is left to boil away, kg.</summary>
+    /// <summary>Mass of the contents at which no free liquid is left to boil away, kg, when what the pot holds was last looked at.</summary>
     public double DryContents { get; set; }
+
+    /// <summary>The same at a later progress of the exchange: solids go on giving, so it falls. Asked only when the pot is nearly dry.</summary>
+    public Func<Exchange, double>? DryContentsAt { get; set; }
 
     /// <summary>Free surface, m2.</summary>
     public double Surface { get; set; }
@@ -122,13 +129,17 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
 
     public double Celsius(ReadOnlySpan<double> y) => y[Enthalpy] / HeatCapacity(y[Contents]);
 
+    /// <summary>How far the exchange has come in a state.</summary>
+    public static Exchange ExchangeOf(ReadOnlySpan<double> y) => new(y[WeakHours], y[CollagenHours]);
+
     public void Derivatives(double t, ReadOnlySpan<double> y, Span<double> dydt)
     {
         double capacity = HeatCapacity(y[Contents]);
         double celsius = y[Enthalpy] / capacity;
         double walls = environment.LossWatts(celsius);
         double latent = LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
-        double vapour = y[Contents] > DryContents ? VapourRate(celsius) : 0;
+        double wetness = Wetness(y);
+        double vapour = wetness > 0 ? wetness * VapourRate(celsius) : 0;
         double available = InOven ? double.MaxValue : FullHeat;
         double heat = Mode switch
         {
@@ -145,8 +156,22 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         dydt[HeatIn] = heat;
         dydt[WallLoss] = walls;
         dydt[SteamLoss] = vapour * steamEnthalpy;
-        dydt[Progress] = ExchangeRate * Math.Exp(-ExchangeActivationKelvins * ((1 / (celsius + 273.15)) - (1 / 371.15)));
+        double arrhenius = -CollagenKelvins * ((1 / (celsius + 273.15)) - (1 / ExtractionRates.ReferenceKelvins));
+        dydt[WeakHours] = Math.Exp(ExtractionRates.WeakShare * arrhenius) / 3600;
+        dydt[CollagenHours] = Math.Exp(arrhenius) / 3600;
         dydt[HobHeat] = InOven ? 0 : heat;
+    }
+
+    /// <summary>One with liquid in the pot; it falls to nothing over the last of it, so that a dry pot boils away just what its solids still give.</summary>
+    private double Wetness(ReadOnlySpan<double> y)
+    {
+        double liquid = y[Contents] - DryContents;
+        if (liquid < LastLiquid && DryContentsAt is not null)
+        {
+            liquid = y[Contents] - DryContentsAt(ExchangeOf(y));
+        }
+
+        return Math.Clamp(liquid / LastLiquid, 0, 1);
     }
 
     /// <summary>Steam leaving the pot, kg/s (S.3 below the boil, S.4 at it).</summary>

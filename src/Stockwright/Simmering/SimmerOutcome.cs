@@ -68,6 +68,15 @@ internal sealed class SimmerOutcome
     /// <summary>Solids without free liquor at the end, those lifted out earlier included, kg.</summary>
     public double SpentSolidsKilograms { get; set; }
 
+    /// <summary>Liquor that clings to the solids still in the pot at the end, once drained, kg.</summary>
+    public double ClingingKilograms { get; set; }
+
+    /// <summary>Fat that floats at the end, kg.</summary>
+    public double FloatingFatKilograms { get; set; }
+
+    /// <summary>What each solid gave, in the order they left the pot.</summary>
+    public List<SolidGave> Gave { get; } = [];
+
     public double HobHeatJoules { get; set; }
 
     public double HoldWatts { get; set; }

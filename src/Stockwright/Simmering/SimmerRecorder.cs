@@ -50,7 +50,7 @@ internal sealed class SimmerRecorder(PotState pot, SimmerScript script)
         pot.Track(state);
         PotSystem system = pot.System;
         double celsius = system.Celsius(state);
-        double progress = state[PotSystem.Progress];
+        Exchange progress = PotSystem.ExchangeOf(state);
         double liquid = pot.Solids.Liquid(state[PotSystem.Contents], progress);
         double heat = mode switch
         {

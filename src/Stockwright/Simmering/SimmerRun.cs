@@ -120,7 +120,7 @@ internal sealed class SimmerRun
 
         if (stage.LiftsOut)
         {
-            pot.LiftOut(script.RetainedShare);
+            pot.LiftOut();
             driver.Point();
         }
     }

@@ -84,7 +84,6 @@ internal sealed record StageScript(double SetCelsius, double Seconds, bool Climb
 /// <param name="LineMetres">The fill line.</param>
 /// <param name="HoldCelsius">Temperature of the pot in the oven.</param>
 /// <param name="SkimShare">Share of the liquid lifted at each skim.</param>
-/// <param name="RetainedShare">Liquor in solids lifted out, share of their wet mass.</param>
 internal sealed record SimmerScript(
     IReadOnlyList<SolidCharge> StartSolids,
     double StartWaterKilograms,
@@ -94,8 +93,7 @@ internal sealed record SimmerScript(
     double TopUpCelsius,
     double LineMetres,
     double HoldCelsius,
-    double SkimShare,
-    double RetainedShare)
+    double SkimShare)
 {
     /// <summary>What befell the pot at known times, in order of time; they go before the stages' own clock.</summary>
     public IReadOnlyList<PotEvent> Events { get; init; } = [];

@@ -16,12 +16,7 @@ public static class SurfaceFilm
     public static readonly (double Least, double Most) Range = (0.02, 1.6);
 
     /// <summary>The default with its range.</summary>
-    public static Stated<double> Default { get; } = new(
-        0.16,
-        0.08,
-        0.32,
-        Provenance.Estimate,
-        "set so that the school ratio closes (6 qt of water over 8 lb of bones gives 4 qt); the range spans simmers of 3.5 to 9 h");
+    public static Stated<double> Default { get; } = SimmerAssumptions.Get("surface-film");
 
     /// <summary>The factor for a kitchen: its own weighed figure with 15 % either way, or the default.</summary>
     public static Stated<double> For(KitchenSite site) => site.OwnFilmFactor is { } own

@@ -71,7 +71,7 @@ public class CourseMatterTests
         Batch batch = Batches.Of((PlanRequests.For("brown-beef") with { TopUp = TopUpRule.KeepToLine }).Uncovered().WithFilm(1.5).Making(3).Plan());
         Batches.LogWriter log = batch.Writing().Done(0, "heatup-1");
         DateTimeOffset uncovered = log.Now(120).Risk!.UncoveredAt!.Value;
-        BatchCourse course = log.Now((uncovered - log.At(0)).TotalMinutes + 30);
+        BatchCourse course = log.Now((uncovered - log.At(0)).TotalMinutes + 10);
         CourseMatter first = course.Matters[0];
 
         Assert.Equal(MatterKind.Uncovered, first.Kind);

@@ -112,11 +112,12 @@ public class CourseStepTests
         BatchCourse course = batch.Writing().Done(0, "heatup-1").Now(120);
         DryRisk risk = course.Risk!;
 
-        // Steady loss by the plan's own rate: the liquid over the solids is gone in so many hours; a weighed kitchen errs by 15 %.
+        // Steady loss by the plan's own rate: the liquid over the solids is gone in so many hours; a weighed kitchen errs by 15 %. The solids
+        // go on giving and settling meanwhile.
         double rate = course.Expected.Simmer.EvaporationRate.Central.LitersPerHour;
         double area = Math.PI / 4 * 0.28 * 0.28;
         double hours = (course.Pot!.HeapBelowRim - course.Pot.BelowRim.Central).Meters * area * 1000 / rate;
-        Assert.Equal(1, (risk.UncoveredAt!.Value - course.Now).TotalHours / hours, 0.15);
+        Assert.Equal(1, (risk.UncoveredAt!.Value - course.Now).TotalHours / hours, 0.2);
         DateTimeOffset simmering = course.Step("simmer-1").Step.At;
         Assert.Equal(1 / 1.15, (risk.UncoveredAtEarliest!.Value - simmering) / (risk.UncoveredAt.Value - simmering), 0.05);
         Assert.True(risk.UncoveredAt < course.Expected.Timeline.HeatOff, "with visits it would stay covered");

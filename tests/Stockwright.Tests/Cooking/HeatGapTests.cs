@@ -59,7 +59,7 @@ public class HeatGapTests
     {
         // A US gallon falls to the 57 C of the Food Code within some two hours; 2 h and 4 h are the bounds of R.12.
         Batch batch = Batches.Chicken();
-        HeatGap[] gaps = [.. new[] { 1.0, 4, 6, 10 }.Select(hours => Gap(batch, TimeSpan.FromHours(hours)).HeatGaps[0])];
+        HeatGap[] gaps = [.. new[] { 1.0, 3, 6, 10 }.Select(hours => Gap(batch, TimeSpan.FromHours(hours)).HeatGaps[0])];
 
         for (int i = 1; i < gaps.Length; i++)
         {

@@ -35,8 +35,8 @@ public sealed class ThermometerLogTests
     [Fact]
     public void A_single_absurd_reading_among_thousands_is_named()
     {
-        BatchCourse onTheWayUp = Simmering(2_000, absurdAt: 15, absurd: 5);
-        BatchCourse impossible = Simmering(2_000, absurdAt: 15, absurd: 120);
+        BatchCourse onTheWayUp = Simmering(2_000, absurdAt: 12, absurd: 5);
+        BatchCourse impossible = Simmering(2_000, absurdAt: 12, absurd: 120);
 
         Assert.Contains(onTheWayUp.Expected.Notices, notice => notice.Code is "odd-reading" && notice.Message.Contains("does not fit this heat-up", StringComparison.Ordinal));
         Assert.Contains(impossible.Expected.Notices, notice => notice.Code is "odd-temperature" && notice.Message.Contains("120 °C", StringComparison.Ordinal));

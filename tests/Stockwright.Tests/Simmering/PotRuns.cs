@@ -24,8 +24,7 @@ internal static class PotRuns
         fromCelsius,
         LineMetres: 0,
         HoldCelsius: 93,
-        SkimShare: 0,
-        RetainedShare: 0);
+        SkimShare: 0);
 
     /// <summary>Loss at a temperature, kg/h.</summary>
     internal static double LossKilogramsPerHour(double diameterCentimetres, double celsius, LidPosition lid, double film)

@@ -23,7 +23,7 @@ public class DependencyTests
         ["Physics"] = ["Evidence", "Numerics", "Kitchen"],
         ["Larder"] = ["Evidence", "Files", "Measures"],
         ["Recipes"] = ["Evidence", "Files", "Measures", "Kitchen", "Larder"],
-        ["Simmering"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes"],
+        ["Simmering"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes"],
         ["Planning"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering"],
         ["Predicting"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning"],
         ["Cooling"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Simmering"],
