@@ -70,11 +70,22 @@ public sealed class MonotoneTests
         (one, other) => one.Simmer.Evaporated.Central < other.Simmer.Evaporated.Central && (one.Fit.CoverDecidesWater || one.Fit.WaterToLine < other.Fit.WaterToLine));
 
     [Fact]
+    public void A_longer_simmer_never_leaves_heavier_meat() => Sample(
+        Gen.Double[0.5, 20],
+        (request, hours) => request.SimmeringFor(hours),
+        (request, hours) => request.SimmeringFor(hours * 1.1),
+        (one, other) => SpentMeat(one) >= SpentMeat(other));
+
+    [Fact]
     public void A_hotter_simmer_loses_more() => Sample(
         Gen.Double[82, 94],
         (request, celsius) => request.At(Temperature.FromDegreesCelsius(celsius)),
         (request, celsius) => request.At(Temperature.FromDegreesCelsius(celsius + 3)),
         (one, other) => one.Simmer.EvaporationRate.Central < other.Simmer.EvaporationRate.Central);
+
+    /// <summary>Bones and meat as drained, of their raw weight.</summary>
+    private static double SpentMeat(BatchPlan plan) =>
+        plan.Workings.Central.Gave.Where(gave => gave.Solid.Release.MeatPerHour > 0).Sum(gave => gave.SpentKilograms) / plan.Workings.Fitted.Litres;
 
     private static void Sample<T>(Gen<T> gen, Func<PlanRequest, T, PlanRequest> one, Func<PlanRequest, T, PlanRequest> other, Func<BatchPlan, BatchPlan, bool> holds) =>
         Gen.Select(Recipes, gen).Sample(
