@@ -72,7 +72,10 @@ internal sealed class ScriptWriter
             request.Site.TapWater.DegreesCelsius,
             lineMetres,
             OvenHoldCelsius,
-            LiquorExchange.Skimmed.Value.DecimalFractions / skims);
+            LiquorExchange.Skimmed.Value.DecimalFractions / skims)
+        {
+            FilmGrows = true,
+        };
     }
 
     /// <summary>Every action gets the key of the step it becomes, so that the step is known again when the plan is worked out anew from a log.</summary>

@@ -20,6 +20,7 @@ internal sealed class PotEnvironment
         HobWatts = (double)hob.RatedPower.Watts;
         AirPascals = airPascals;
         RoomCelsius = site.Room.DegreesCelsius;
+        CleanOverCovered = SurfaceFilm.CleanOverCovered(site);
         evaporation = new EvaporationTable(RoomCelsius, site.Humidity.DecimalFractions, airPascals);
         BoilingCelsius = SaturationLine.SaturationKelvins(airPascals) - 273.15;
         HottestReachableCelsius = IsSealed
@@ -44,6 +45,9 @@ internal sealed class PotEnvironment
     public double AirPascals { get; }
 
     public double RoomCelsius { get; }
+
+    /// <summary>How many times as much the clean surface loses as the one fat covers (S.3).</summary>
+    public double CleanOverCovered { get; }
 
     public double BoilingCelsius { get; }
 

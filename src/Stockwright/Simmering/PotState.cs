@@ -24,6 +24,7 @@ internal sealed class PotState
         system.DryContentsAt = DryContents;
         Solids = new PotContents(environment.Pot);
         Solids.Add(script.StartSolids, default);
+        system.FloatingFat = script.FilmGrows ? Solids.FloatingFat : null;
         y[PotSystem.Contents] = Solids.SolidsLoaded + script.StartWaterKilograms;
         Sync();
         y[PotSystem.Enthalpy] = system.HeatCapacity(y[PotSystem.Contents]) * script.StartCelsius;
@@ -53,6 +54,7 @@ internal sealed class PotState
     public void Take(ReadOnlySpan<double> integrated)
     {
         integrated.CopyTo(y);
+        System.Film = System.FilmAt(y);
         Solids.Hottest = Math.Max(Solids.Hottest, Celsius);
         Outcome.RanDry |= y[PotSystem.Contents] <= DryContents(Progress) + NearlyDryKilograms;
     }
@@ -66,6 +68,7 @@ internal sealed class PotState
         System.Surface = environment.Pot.SurfaceAtMetres(environment.Pot.IsTapered
             ? environment.Pot.LevelAtCubicMetres(((y[PotSystem.Contents] - Solids.SolidsLoaded) / 1000) + Solids.Volumes(Progress).Solid)
             : 0);
+        System.Film = System.FilmAt(y);
     }
 
     /// <summary>Notes the highest level, and the lowest once it simmers.</summary>

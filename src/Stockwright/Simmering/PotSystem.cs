@@ -71,6 +71,15 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     public const double GentleBoilFlux = 8.0 / 3600;
 
     /// <summary>
+    /// Bubbles begin to break the film so far under the boil, K (estimate): from there to the boil what they carry off rises smoothly, so that no
+    /// hair of air pressure decides how much a simmer loses.
+    /// </summary>
+    private const double BubblingKelvins = 2;
+
+    /// <summary>A pot held this near to the boil boils, K.</summary>
+    private const double BoilTolerance = 0.05;
+
+    /// <summary>
     /// Loss of a pot at a rolling boil, kg/(m2 s): 30 kg/(m2 h), the middle of 20 to 40 (estimate). The hob is the limit: 1.6 kg an hour for
     /// each kilowatt that reaches the pot.
     /// </summary>
@@ -113,7 +122,18 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// <summary>Free surface, m2.</summary>
     public double Surface { get; set; }
 
-    public double FilmFactor => filmFactor;
+    /// <summary>Loss over that of clean open water once fat covers it.</summary>
+    public double FilmFactor { get; } = filmFactor;
+
+    /// <summary>Loss over that of clean open water when the pot was last looked at (S.3).</summary>
+    public double Film { get; set; } = filmFactor;
+
+    /// <summary>Fat that floats, by the progress of the exchange, kg; null for a surface that is given as it is.</summary>
+    public Func<Exchange, double>? FloatingFat { get; set; }
+
+    /// <summary>Loss over that of clean open water in a state (S.3).</summary>
+    public double FilmAt(ReadOnlySpan<double> y) =>
+        FloatingFat is null ? FilmFactor : SurfaceFilm.Factor(FilmFactor, environment.CleanOverCovered, SurfaceFilm.CleanShare(FloatingFat(ExchangeOf(y)) / Surface));
 
     public double LidFactor => lidFactor;
 
@@ -139,7 +159,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         double walls = environment.LossWatts(celsius);
         double latent = LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
         double wetness = Wetness(y);
-        double vapour = wetness > 0 ? wetness * VapourRate(celsius) : 0;
+        double vapour = wetness > 0 ? wetness * VapourRate(celsius, FilmAt(y)) : 0;
         double available = InOven ? double.MaxValue : FullHeat;
         double heat = Mode switch
         {
@@ -175,7 +195,9 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     }
 
     /// <summary>Steam leaving the pot, kg/s (S.3 below the boil, S.4 at it).</summary>
-    public double VapourRate(double celsius)
+    public double VapourRate(double celsius) => VapourRate(celsius, Film);
+
+    private double VapourRate(double celsius, double film)
     {
         if (IsLocked)
         {
@@ -184,14 +206,16 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         }
 
         double surfaceCelsius = Math.Clamp(celsius, 0, environment.BoilingCelsius);
-        double transfer = Math.Max(0, filmFactor * environment.CleanFlux(surfaceCelsius));
-        if (celsius < environment.BoilingCelsius - 0.05 || Mode == HeatMode.Full)
+        double transfer = Math.Max(0, film * environment.CleanFlux(surfaceCelsius));
+        double bubbling = Math.Clamp((celsius - environment.BoilingCelsius + BubblingKelvins) / (BubblingKelvins - BoilTolerance), 0, 1);
+        if (bubbling <= 0 || Mode == HeatMode.Full)
         {
             return Surface * Escape * lidFactor * transfer;
         }
 
         // At the boil bubbles break the film and the burner decides; a cook keeps it as asked, and the hob is the limit.
-        double asked = Surface * Escape * lidFactor * Math.Max(transfer, IsRolling ? RollingBoilFlux : GentleBoilFlux);
+        double share = bubbling * bubbling * (3 - (2 * bubbling));
+        double asked = Surface * Escape * lidFactor * Math.Max(transfer, share * (IsRolling ? RollingBoilFlux : GentleBoilFlux));
         double limit = Math.Max(0, FullHeat - environment.LossWatts(celsius)) / LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
         return Math.Max(Surface * Escape * lidFactor * transfer, Math.Min(asked, limit));
     }

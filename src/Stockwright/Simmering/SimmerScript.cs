@@ -98,6 +98,9 @@ internal sealed record SimmerScript(
     /// <summary>What befell the pot at known times, in order of time; they go before the stages' own clock.</summary>
     public IReadOnlyList<PotEvent> Events { get; init; } = [];
 
+    /// <summary>True when the surface is clean until the fat of the solids has risen; false for a surface that is given as it is.</summary>
+    public bool FilmGrows { get; init; }
+
     /// <summary>When the first stage was seen to be at its temperature, s after the heat went on; null to work it out.</summary>
     public double? SimmersAtSeconds { get; init; }
 

@@ -7,16 +7,36 @@ namespace Stockwright.Simmering;
 
 /// <summary>
 /// The film factor: how much less a simmering stock pot loses than clean open water at the same temperature (equation S.3 in docs/equations.md).
-/// A stock wears a film of fat and scum and a skin cooler than the bulk, so it loses a fraction of the clean-water figure.
-/// The default is set so that the school ratio closes; a kitchen replaces it by weighing one pot.
+/// The surface is clean until fat has risen, and loses like clean water; covered by fat it loses a fraction of that. The factor is that of the
+/// covered surface; how much is covered follows from the fat that floats. The default is set so that the school ratio closes for chicken, veal
+/// and beef at once; a kitchen replaces it by weighing one pot.
 /// </summary>
 public static class SurfaceFilm
 {
     /// <summary>Smallest and largest film factor accepted as a kitchen's own figure.</summary>
     public static readonly (double Least, double Most) Range = (0.02, 1.6);
 
+    /// <summary>Floating fat that leaves about a third of the surface clean.</summary>
+    private static readonly double CoveringKilogramsPerSquareMetre = SimmerAssumptions.Get("fat-that-covers").Value;
+
     /// <summary>The default with its range.</summary>
     public static Stated<double> Default { get; } = SimmerAssumptions.Get("surface-film");
+
+    /// <summary>Share of the surface that no fat covers yet (S.3): it falls with the fat that floats.</summary>
+    /// <param name="fatKilogramsPerSquareMetre">Floating fat over the surface.</param>
+    internal static double CleanShare(double fatKilogramsPerSquareMetre) => Math.Exp(-Math.Max(0, fatKilogramsPerSquareMetre) / CoveringKilogramsPerSquareMetre);
+
+    /// <summary>
+    /// How many times as much the clean surface loses in a kitchen as the covered one (S.3). What makes its covered pots lose more than usual, dry
+    /// air and draughts, does so where the surface is clean; but no clean surface loses more than <see cref="Range"/> allows.
+    /// </summary>
+    internal static double CleanOverCovered(KitchenSite site) => Math.Max(1, Math.Min(1 / Default.Value, Range.Most / For(site).Value));
+
+    /// <summary>Loss over that of clean open water with so much of the surface clean: between the two it goes with the logarithm (S.3).</summary>
+    /// <param name="covered">The factor of the covered surface.</param>
+    /// <param name="cleanOverCovered">How many times that the clean surface has.</param>
+    /// <param name="cleanShare">Share of the surface that is clean, 0 to 1.</param>
+    internal static double Factor(double covered, double cleanOverCovered, double cleanShare) => covered * Math.Pow(cleanOverCovered, cleanShare);
 
     /// <summary>The factor for a kitchen: its own weighed figure with 15 % either way, or the default.</summary>
     public static Stated<double> For(KitchenSite site) => site.OwnFilmFactor is { } own

@@ -17,7 +17,7 @@ public sealed record ReductionTimeEstimate(Band<TimeSpan> Time, MassFlow Rate, b
 public static class ReductionTime
 {
     /// <summary>How much less a strained, defatted stock loses below the boil than clean water: it still skins over (estimate).</summary>
-    public static Stated<double> Film { get; } = new(0.5, 0.25, 0.9, Provenance.Estimate, "Estimate: less film than a pot of bones (0.16), more than clean water");
+    public static Stated<double> Film { get; } = new(0.8, 0.5, 1.1, Provenance.Estimate, "Estimate: the surface of a pot (S.3) with the little fat that is left on defatted stock, 0.1 to 0.5 kg/m2");
 
     /// <summary>Mass lost from a surface.</summary>
     /// <param name="flux">Loss by area and time.</param>

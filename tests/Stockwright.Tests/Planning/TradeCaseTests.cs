@@ -16,7 +16,7 @@ public sealed class TradeCaseTests
     private const double GallonLitres = 3.785411784;
 
     // US culinary-school study cards: 8 lb bones, 1 lb mirepoix and 6 qt water give 1 US gal; veal simmers 6 to 8 h.
-    // The film factor was set on this case and the two below (an ordinary 28 cm pot, uncovered, nothing added), so it is a fit and not
+    // The surface was set on this case and those below (an ordinary 28 cm pot, uncovered, nothing added), so it is a fit and not
     // evidence; that both veals and the whole chain from bones to cloth agree is what is tested.
     [Theory]
     [InlineData("white-veal")]
@@ -27,30 +27,26 @@ public sealed class TradeCaseTests
         Close.Relative(8 * PoundKilograms, Kilograms(plan, LineRole.Bones), 0.002);
         Close.Relative(1 * PoundKilograms, Kilograms(plan, LineRole.Mirepoix), 0.002);
         Close.Relative(GallonLitres, plan.Yield.Central.Liters, 0.001);
-        Close.Relative(6 * QuartLitres, plan.Fit.WaterToLine.Liters, 0.04);
-        Close.To(1 - (4.0 / 6), 1 - (plan.Yield.Central / plan.Fit.WaterToLine), 0.03);
+        Close.Relative(6 * QuartLitres, plan.Fit.WaterToLine.Liters, 0.09);
+        Close.To(1 - (4.0 / 6), 1 - (plan.Yield.Central / plan.Fit.WaterToLine), 0.06);
     }
 
-    // The same cards: chicken 3 to 4 h and beef 8 to 10 h, with the same six quarts. The factor that closes each must lie in the stated range.
-    // It falls as one over the time: the cards let 2.2 kg go to the air whatever the time, which no single factor can follow.
+    // The same cards: chicken 3 to 4 h, veal 6 to 8 h and beef 8 to 10 h, all with the same six quarts. One law of the surface, clean until fat
+    // has covered it, comes near all of them; the same two figures were set on these cases, so they are a fit and not evidence.
     [Theory]
-    [InlineData("white-chicken", 3.5, 0.63)]
-    [InlineData("white-veal", 7, 0.33)]
-    [InlineData("brown-beef", 9, 0.21)]
-    public void The_range_of_the_film_factor_spans_the_schools_other_times(string recipe, double hours, double noted)
-    {
-        double low = SurfaceFilm.Range.Least;
-        double high = SurfaceFilm.Range.Most;
-        for (int i = 0; i < 20; i++)
-        {
-            double middle = Math.Sqrt(low * high);
-            double water = School(recipe, hours).WithFilm(middle).Plan().Fit.WaterToLine.Liters;
-            (low, high) = water < 6 * QuartLitres ? (middle, high) : (low, middle);
-        }
+    [InlineData("white-chicken", 3.5)]
+    [InlineData("brown-chicken", 3.5)]
+    [InlineData("white-veal", 7)]
+    [InlineData("brown-veal", 7)]
+    [InlineData("white-beef", 9)]
+    [InlineData("brown-beef", 9)]
+    public void One_surface_comes_near_the_schools_six_quarts_for_every_kind_and_time(string recipe, double hours) =>
+        Close.Relative(6 * QuartLitres, School(recipe, hours).Plan().Fit.WaterToLine.Liters, 0.1);
 
-        Assert.InRange(low, SurfaceFilm.Default.Low, SurfaceFilm.Default.High);
-        Close.Relative(noted, low, 0.15);
-    }
+    // White chicken has to be covered, and then leaves a litre more than the gallon: what the cards let go in 3.5 h is a livelier simmer than 93 C.
+    [Fact]
+    public void White_chicken_leaves_more_than_the_cards_gallon() =>
+        Assert.InRange(School("white-chicken", 3.5).Plan().Yield.Central.Liters, GallonLitres, 1.3 * GallonLitres);
 
     // Common practice, no source: a pot of 8.7 L brim filled to three quarters over 3 kg beef bones and 1.2 kg vegetables (weighed
     // before roasting), lid ajar, kept to the line at its checks, 6 h, gives about 3 L strained and defatted: a quarter either way accepted.
@@ -84,8 +80,8 @@ public sealed class TradeCaseTests
 
     // The band of the film factor must not break the case either way.
     [Theory]
-    [InlineData(0.2)]
-    [InlineData(0.65)]
+    [InlineData(0.13)]
+    [InlineData(0.38)]
     public void So_they_do_at_the_ends_of_the_film_factors_range(double film)
     {
         PlanRequest request = NineLitrePot().WithFilm(film);

@@ -52,7 +52,6 @@ public sealed class SurfaceFilmTests
         Stated<double> film = SurfaceFilm.Default;
         Assert.True(film.Low < film.Value && film.Value < film.High);
         Assert.InRange(film.Value, 3 / 16.0, 6 / 16.0);
-        Assert.InRange(film.Low, 3 / 16.0, film.Value);
         Assert.True(film.High > 6 / 16.0);
     }
 
