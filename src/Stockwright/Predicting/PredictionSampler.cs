@@ -101,9 +101,9 @@ internal sealed class SampleModel
         this.made = made;
         solutes = made.Solutes;
         PlanRequest request = made.Plan.Request;
-        Stated<Ratio> lid = LidEscape.Fraction(request.Lid);
-        lidMost = 1 / lid.Value.DecimalFractions;
         PlanWorkings workings = made.Plan.Workings;
+        (double lidLess, double lidMore) = SealedPot.LidSpread(workings.Environment, request.Lid);
+        lidMost = workings.Environment.IsSealed ? double.PositiveInfinity : 1 / LidEscape.Fraction(request.Lid).Value.DecimalFractions;
         hottestShift = Math.Max(0, workings.Environment.HottestReachableCelsius - workings.Central.FinalCelsius);
         (double lowX, double highX) = made.Spread((cut, ingredient) => Parts(made.CollagenOf(ingredient), value => value.DecimalFractions));
         (double lowSoft, double highSoft) = made.Spread((cut, _) => Parts(cut.Cut.SoftRate, value => value.PerSecond));
@@ -114,7 +114,7 @@ internal sealed class SampleModel
         spreads =
         [
             Spread.ByFactor(film.Low, film.Value, film.High),
-            Factor(lid),
+            Spread.ByFactor(lidLess, 1, lidMore),
             Share(request.Hob.Efficiency),
             Share(LiquorExchange.Clinging),
             Spread.ByDifference(-1, 0, 1),

@@ -126,6 +126,17 @@ internal sealed class PotState
         Outcome.EnergyOut += enthalpy;
     }
 
+    /// <summary>Steam let out at once, kg; the heat of it goes with it.</summary>
+    public void Vent(double kilograms)
+    {
+        double lost = Math.Clamp(kilograms, 0, Math.Max(0, Liquid() - LeastLiquidKilograms));
+        double enthalpy = lost * ((PotSystem.LiquidSpecificHeat * Celsius) + LiquidWaterFit.LatentHeatJoulesPerKilogram(Celsius));
+        y[PotSystem.Contents] -= lost;
+        y[PotSystem.Steam] += lost;
+        y[PotSystem.SteamLoss] += enthalpy;
+        y[PotSystem.Enthalpy] -= enthalpy;
+    }
+
     public void Add(IReadOnlyList<SolidCharge> joining, double celsius)
     {
         double loaded = Solids.SolidsLoaded;

@@ -85,8 +85,8 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// </summary>
     public const double RollingBoilFlux = 30.0 / 3600;
 
-    /// <summary>Steam a sealed pressure cooker lets go, kg/s: 0.05 kg/h (common practice: up to 0.1 L/h).</summary>
-    public const double SealedLeak = 0.05 / 3600;
+    /// <summary>Steam a sealed pressure cooker lets go, kg/s.</summary>
+    public static readonly double SealedLeak = SealedPot.Leak.Value / 3600;
 
     /// <summary>Activation energy of the drawing of gelatin over the gas constant, K (B.1).</summary>
     private static readonly double CollagenKelvins = ExtractionRates.CollagenActivation.Value / ExtractionRates.GasConstant;
@@ -202,7 +202,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         if (IsLocked)
         {
             // The valve closes bit by bit; a jump would leave the integrator's last step before an event unchecked.
-            return SealedLeak * Math.Clamp((celsius - 80) / 15, 0, 1);
+            return SealedLeak * lidFactor * Math.Clamp((celsius - 80) / 15, 0, 1);
         }
 
         double surfaceCelsius = Math.Clamp(celsius, 0, environment.BoilingCelsius);

@@ -31,12 +31,12 @@ internal sealed class SimmerForecaster
         this.environment = environment;
         efficiency = hob.Efficiency;
         Stated<double> stated = SurfaceFilm.For(site);
-        Stated<Ratio> escape = LidEscape.Fraction(lid);
+        (double lidLess, double lidMore) = SealedPot.LidSpread(environment, lid);
         film = stated.Value;
 
         // Film and lid are independent factors, so their logarithms add in quadrature.
-        lessFactor = Math.Exp(-Quadrature(stated.Low / stated.Value, escape.Low / escape.Value));
-        moreFactor = Math.Exp(Quadrature(stated.High / stated.Value, escape.High / escape.Value));
+        lessFactor = Math.Exp(-Quadrature(environment.IsSealed ? 1 : stated.Low / stated.Value, lidLess));
+        moreFactor = Math.Exp(Quadrature(environment.IsSealed ? 1 : stated.High / stated.Value, lidMore));
     }
 
     /// <summary>With figures of its own for the pot at hand.</summary>

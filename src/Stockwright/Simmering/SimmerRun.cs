@@ -64,6 +64,11 @@ internal sealed class SimmerRun
         driver.StageCelsius = Math.Min(stage.SetCelsius, driver.Hottest);
         driver.Climbing = stage.Climbs;
         driver.SetLid(environment.LidEscapeFraction);
+        if (stage.Cover == StageCover.Locked)
+        {
+            pot.Vent(SealedPot.VentedKilograms(environment.Pot, pot.Level()) * Math.Min(system.LidFactor, SealedPot.VentedRooms.High / SealedPot.VentedRooms.Value));
+        }
+
         if (stage.Climbs)
         {
             system.ClimbRate = Math.Max(0, driver.StageCelsius - pot.Celsius) / stage.Seconds;

@@ -1,0 +1,37 @@
+using Stockwright.Evidence;
+using Stockwright.Kitchen;
+using Stockwright.Physics;
+using UnitsNet;
+
+namespace Stockwright.Simmering;
+
+/// <summary>What a pressure cooker loses behind its locked lid (S.4 in docs/equations.md).</summary>
+internal static class SealedPot
+{
+    /// <summary>Density of steam at 100 C, kg/m3 (IAPWS).</summary>
+    private const double SteamDensity = 0.598;
+
+    /// <summary>Steam past valve and gasket at pressure, kg/h.</summary>
+    public static Stated<double> Leak { get; } = SimmerAssumptions.Get("sealed-leak");
+
+    /// <summary>Steam let out until the air over the liquid is gone and the valve has closed, in volumes of the room over the liquid.</summary>
+    public static Stated<double> VentedRooms { get; } = SimmerAssumptions.Get("vented-rooms");
+
+    /// <summary>Steam vented on the way up, kg.</summary>
+    /// <param name="pot">The cooker.</param>
+    /// <param name="levelMetres">Level of what is in it.</param>
+    public static double VentedKilograms(Pot pot, double levelMetres) =>
+        VentedRooms.Value * SteamDensity * Math.Max(0, pot.BrimVolume.CubicMeters - pot.VolumeAtMetres(levelMetres));
+
+    /// <summary>How much less and more than the central loss gets past a lid: the leak of a locked one, the escape of any other.</summary>
+    public static (double Less, double More) LidSpread(PotEnvironment environment, LidPosition lid)
+    {
+        if (environment.IsSealed)
+        {
+            return (Leak.Low / Leak.Value, Leak.High / Leak.Value);
+        }
+
+        Stated<Ratio> escape = LidEscape.Fraction(lid);
+        return (escape.Low / escape.Value, escape.High / escape.Value);
+    }
+}
