@@ -51,7 +51,7 @@ internal static class PlanDocumentMaker
         Timeline(plan.Timeline, view),
         [.. plan.Notices.Select(Notice)],
         [.. plan.Assumptions.Select(Assumption)],
-        view.Outlook is { } outlook ? PredictionDocumentMaker.Make(outlook) : null);
+        view.Outlook is { } outlook ? PredictionDocumentMaker.Make(outlook, plan) : null);
 
     public static NoticeDocument Notice(PlanNotice notice) => new(notice.Level, notice.Code, notice.Message, notice.Field);
 

@@ -1,3 +1,4 @@
+using Stockwright.Planning;
 using Stockwright.Predicting;
 using Stockwright.Web.Planner;
 
@@ -6,7 +7,8 @@ namespace Stockwright.Web.Api;
 /// <summary>Writes a prediction as a document, by hand, so that the interface changes only when somebody means it to.</summary>
 internal static class PredictionDocumentMaker
 {
-    public static PredictionDocument Make(StockOutlook outlook)
+    /// <summary>Writes what is foreseen of a plan; its yield is the plan's own, for one plan states one.</summary>
+    public static PredictionDocument Make(StockOutlook outlook, BatchPlan plan)
     {
         BatchPrediction central = outlook.Central;
         PredictionSample sure = outlook.Sure;
@@ -15,7 +17,7 @@ internal static class PredictionDocumentMaker
             sure.MostLikely,
             [.. sure.Body.Select(Chance)],
             sure.BoilsDry.DecimalFractions,
-            PlanDocumentMaker.Bands(sure.Yield, volume => volume.CubicMeters),
+            PlanDocumentMaker.Bands(plan.Yield, volume => volume.CubicMeters),
             new MomentsDocument(sure.Ready.Low, sure.Ready.Central, sure.Ready.High),
             PlanDocumentMaker.Bands(sure.Gelatin, share => share.DecimalFractions),
             PlanDocumentMaker.Bands(sure.Effective, share => share.DecimalFractions),

@@ -34,6 +34,9 @@ public enum BodyClass
 /// </summary>
 public static class BodyClasses
 {
+    /// <summary>Gelatin that runs thick without setting (estimate: several times the syrupy bound).</summary>
+    private const double ThickPercent = 3;
+
     private static readonly (double Percent, string Name, string Look, string Feel)[] Rows =
     [
         (0, "watery", "liquid", "thin"),
@@ -57,6 +60,18 @@ public static class BodyClasses
         }
 
         return (BodyClass)index;
+    }
+
+    /// <summary>
+    /// The class of a stock: by its set, and no lower than syrupy where so much gelatin is dissolved that it runs thick, though long or hot cooking
+    /// has left it too short to set.
+    /// </summary>
+    /// <param name="effectivePercent">Effective concentration, per cent by mass; zero or more.</param>
+    /// <param name="gelatinPercent">All dissolved gelatin, whatever is left of its strength, per cent by mass.</param>
+    public static BodyClass Of(double effectivePercent, double gelatinPercent)
+    {
+        BodyClass set = Of(effectivePercent);
+        return set == BodyClass.Watery && gelatinPercent >= ThickPercent ? BodyClass.Syrupy : set;
     }
 
     /// <summary>Lowest effective concentration of a class, per cent by mass.</summary>

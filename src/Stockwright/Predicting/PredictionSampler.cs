@@ -46,7 +46,7 @@ public static class PredictionSampler
         int[] counts = new int[Enum.GetValues<BodyClass>().Length];
         foreach (SampleModel.Draw draw in strong)
         {
-            counts[(int)BodyClasses.Of(draw.EffectivePercent)]++;
+            counts[(int)BodyClasses.Of(draw.EffectivePercent, draw.GelatinPercent)]++;
         }
 
         DateTimeOffset ready = plan.Timeline.Ready;

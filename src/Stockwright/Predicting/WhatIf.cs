@@ -116,6 +116,6 @@ public static class WhatIf
         ExtractionTotals totals = made.Engine.Run(made.Central);
         double percent = totals.Gelatin / 10 / liquorKilograms;
         double effective = GelStrength.EffectivePercent(percent, totals.Bloom);
-        return (Ratio.FromPercent(percent), Ratio.FromDecimalFractions(totals.Intactness), Ratio.FromPercent(effective), BodyClasses.Of(effective));
+        return (Ratio.FromPercent(percent), Ratio.FromDecimalFractions(totals.Intactness), Ratio.FromPercent(effective), BodyClasses.Of(effective, percent));
     }
 }

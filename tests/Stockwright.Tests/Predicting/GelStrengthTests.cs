@@ -9,6 +9,14 @@ namespace Stockwright.Tests.Predicting;
 public sealed class GelStrengthTests
 {
     /// <summary>Check value 25: at 6.67 % a gelatin reads its own Bloom, by definition (ISO 9665, AOAC 948.21 [from memory]); the rest computed with n = 1.8; 1 %.</summary>
+    /// <summary>Glue boiled until it no longer sets is thick all the same (common kitchen knowledge, no source).</summary>
+    [Theory]
+    [InlineData(0.1, 16, BodyClass.Syrupy)]
+    [InlineData(0.1, 1, BodyClass.Watery)]
+    [InlineData(5.5, 16, BodyClass.VeryFirm)]
+    public void Much_gelatin_is_not_watery_though_it_no_longer_sets(double effective, double gelatin, BodyClass expected) =>
+        Assert.Equal(expected, BodyClasses.Of(effective, gelatin));
+
     [Theory]
     [InlineData(6.67, 225)]
     [InlineData(3.335, 64.6)]

@@ -2,6 +2,7 @@ using Stockwright.Kitchen;
 using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Predicting;
+using Stockwright.Tests.Planning;
 using UnitsNet;
 using Xunit;
 
@@ -56,6 +57,11 @@ public sealed class PredictionMakerTests
         Assert.Contains(prediction.Notices, notice => notice.Code is "no-collagen");
         Assert.True(prediction.Composition.Brix > 0.3);
     }
+
+    /// <summary>Japanese food composition table, 17021, kelp and dried-bonito dashi (from memory): 0.3 g carbohydrate per 100 mL.</summary>
+    [Fact]
+    public void Dashi_has_a_little_carbohydrate() =>
+        Assert.InRange(PredictionMaker.Predict(PlanRequests.For("kelp-and-dried-fish").Plan()).Nutrition.PerHundredMillilitres.Carbohydrate.Grams, 0.15, 0.45);
 
     [Fact]
     public void Fish_sets_only_in_the_cold()

@@ -68,7 +68,7 @@ public sealed class UrgencyPageTests : IDisposable
         using HttpClient browser = app.Browser();
         string address = await StartAsync(browser);
         await TakenAsync(browser, address, "step-done-", ("step", "heatup-1"));
-        app.Clock.Advance(TimeSpan.FromHours(60));
+        app.Clock.Advance(TimeSpan.FromHours(72));
         Page stove = await GetAsync(browser, address);
         string card = Card(stove);
         Assert.Contains("The pot has probably boiled dry", card, StringComparison.Ordinal);
