@@ -109,6 +109,10 @@ public sealed record PlanInput
     [Description("covered, line or none. Line for what boils hard, else covered, when left out.")]
     public string? Topup { get; init; }
 
+    [Description("Lid while it heats up: off (default) or on, until it begins to bubble.")]
+    [JsonPropertyName("heat-up-lid")]
+    public string? HeatUpLid { get; init; }
+
     [Description("When mirepoix goes into a long simmer: early (after the first skim) or last-hour. The recipe's when left out.")]
     public string? Mirepoix { get; init; }
 

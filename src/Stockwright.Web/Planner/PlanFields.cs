@@ -37,6 +37,7 @@ internal static class PlanFields
     public const string Check = "check";
     public const string TopUp = "topup";
     public const string Mirepoix = "mirepoix";
+    public const string HeatUpLid = "heat-up-lid";
     public const string Wakes = "wakes";
     public const string Sleeps = "sleeps";
     public const string Night = "night";
@@ -93,7 +94,7 @@ internal static class PlanFields
     {
         VersionField, Units, Recipe, Pot, PotShape, PotDiameter, PotBrimDiameter, PotHeight, PotVolume, PotMaterial, PotMass, PotKind,
         Lid, Gap, Hob, HobKind, HobPower, HobEfficiency, Goal, Litres, PortionCount, PortionSize, When, Date, Time, Simmer, Hours,
-        Check, TopUp, Mirepoix, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film,
+        Check, TopUp, Mirepoix, HeatUpLid, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film,
         KitchenFactor, Ph, PieceSize, Container, FridgeHours, Fridge, Portion, Defat, Cooling, SetTarget, PowderBloom, PowderPrice,
     }.ToFrozenSet(StringComparer.Ordinal);
 

@@ -48,6 +48,7 @@ public static class PlanQuery
             PlanFields.Check, "Time between checks", Measure.Minutes, PlanRequest.CheckIntervalRange.Least.TotalSeconds, PlanRequest.CheckIntervalRange.Most.TotalSeconds);
         TopUpRule? topUp = reader.Form.Has(PlanFields.TopUp) ? reader.Word(PlanFields.TopUp, "Topping up", PlanWords.TopUps) : null;
         MirepoixTime? mirepoix = reader.Form.Has(PlanFields.Mirepoix) ? reader.Word(PlanFields.Mirepoix, "Mirepoix", PlanWords.MirepoixTimes) : null;
+        HeatUpLid? heatUpLid = reader.Word(PlanFields.HeatUpLid, "Lid while it heats up", PlanWords.HeatUpLids);
         HashSet<string> leftOut = ReadTicks(reader, PlanFields.Leave, recipe, book);
         HashSet<string> withOptional = ReadTicks(reader, PlanFields.With, recipe, book);
 
@@ -74,6 +75,7 @@ public static class PlanQuery
                 CheckInterval = check is { } interval ? TimeSpan.FromSeconds(interval) : TimeSpan.FromHours(1),
                 TopUp = topUp ?? PlanRequest.UsualTopUp(recipe),
                 Mirepoix = mirepoix,
+                HeatsUpCovered = heatUpLid == HeatUpLid.On,
                 LeftOut = leftOut,
                 WithOptional = withOptional,
             };

@@ -27,6 +27,8 @@ internal static class PlanWords
         ("covered", TopUpRule.KeepCovered), ("line", TopUpRule.KeepToLine), ("none", TopUpRule.None),
     ];
 
+    public static readonly (string Word, HeatUpLid Value)[] HeatUpLids = [("off", HeatUpLid.Off), ("on", HeatUpLid.On)];
+
     public static readonly (string Word, MirepoixTime Value)[] MirepoixTimes = [("early", MirepoixTime.Early), ("last-hour", MirepoixTime.LastHour)];
 
     public static readonly (string Word, NightPlan Value)[] Nights =

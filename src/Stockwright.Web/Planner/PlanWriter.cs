@@ -41,6 +41,7 @@ internal sealed class PlanWriter
             writer.Put(PlanFields.TopUp, PlanWords.Of(PlanWords.TopUps, request.TopUp));
         }
 
+        writer.PutUnlessDefault(PlanFields.HeatUpLid, PlanWords.HeatUpLids, request.HeatsUpCovered ? HeatUpLid.On : HeatUpLid.Off);
         if (request.Mirepoix is { } mirepoix)
         {
             writer.Put(PlanFields.Mirepoix, PlanWords.MirepoixTimes.First(word => word.Value == mirepoix).Word);

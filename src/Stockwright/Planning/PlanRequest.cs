@@ -50,7 +50,7 @@ public sealed record PlanRequest
     /// <summary>The burner or plate.</summary>
     public required Hob Hob { get; init; }
 
-    /// <summary>How the lid sits during the simmer; during heat-up it is off, so that the scum can be lifted.</summary>
+    /// <summary>How the lid sits during the simmer; for the heat-up see <see cref="HeatsUpCovered"/>.</summary>
     public required LidPosition Lid { get; init; }
 
     /// <summary>Air, room and tap.</summary>
@@ -82,6 +82,9 @@ public sealed record PlanRequest
 
     /// <summary>What is kept in the pot.</summary>
     public TopUpRule TopUp { get; init; } = TopUpRule.KeepCovered;
+
+    /// <summary>True when the lid is on until it begins to bubble: sooner hot, but the first scum is lifted late.</summary>
+    public bool HeatsUpCovered { get; init; }
 
     /// <summary>When mirepoix goes in that does not go in at the start; the recipe says when it is null.</summary>
     public MirepoixTime? Mirepoix { get; init; }

@@ -75,6 +75,7 @@ internal sealed class ScriptWriter
             LiquorExchange.Skimmed.Value.DecimalFractions / skims)
         {
             FilmGrows = true,
+            HeatsUpCovered = request.HeatsUpCovered,
         };
     }
 

@@ -154,7 +154,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
         if (heatUp > TimeSpan.FromMinutes(1))
         {
             TimeSpan hands = heatUp < StepTimes.FirstScum ? heatUp : StepTimes.FirstScum;
-            builder.At(heatOn, StepKind.HeatUp, "Heat on", recipe.Kind.IsSkimmed() ? "Lid off, full heat, no stirring. Scum rises from about 80 °C (180 °F): lift it as it comes." : "Lid off, full heat.", heatUp, hands, null, Cautions.Unattended);
+            builder.At(heatOn, StepKind.HeatUp, "Heat on", request.HeatsUpCovered ? "Lid on, full heat, until it begins to bubble; then lift the scum." : recipe.Kind.IsSkimmed() ? "Lid off, full heat, no stirring. Scum rises from about 80 °C (180 °F): lift it as it comes." : "Lid off, full heat.", heatUp, hands, null, Cautions.Unattended);
         }
 
         string set = KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius));

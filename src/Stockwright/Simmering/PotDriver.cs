@@ -78,7 +78,7 @@ internal sealed class PotDriver
     public void BringToSet(bool first)
     {
         system.Mode = HeatMode.Full;
-        SetLid(first ? environment.OpenEscape : environment.LidEscapeFraction);
+        SetLid(!first ? environment.LidEscapeFraction : script.HeatsUpCovered ? environment.SeatedEscape : environment.OpenEscape);
         bool reachable = Settle();
         if (first)
         {

@@ -98,6 +98,9 @@ internal sealed record SimmerScript(
     /// <summary>What befell the pot at known times, in order of time; they go before the stages' own clock.</summary>
     public IReadOnlyList<PotEvent> Events { get; init; } = [];
 
+    /// <summary>True when the lid is on while it heats up for the first time.</summary>
+    public bool HeatsUpCovered { get; init; }
+
     /// <summary>True when the surface is clean until the fat of the solids has risen; false for a surface that is given as it is.</summary>
     public bool FilmGrows { get; init; }
 

@@ -89,7 +89,7 @@ public class PlanQueryRoundTripTests
 
     private static readonly Gen<PlanRequest> Requests =
         Gen.Select(Gen.Int[0, Book.Recipes.Recipes.Count - 1], Pots, Hobs, Lids, Goals, Schedules, Sites,
-            Gen.Select(Gen.Double[41, 124].Nullable(), Gen.Int[1, 4319].Nullable(), Gen.Int[20, 360], Gen.Enum<TopUpRule>(), Gen.Bool, Gen.Bool, Gen.Enum<MirepoixTime>().Nullable()))
+            Gen.Select(Gen.Double[41, 124].Nullable(), Gen.Int[1, 4319].Nullable(), Gen.Int[20, 360], Gen.Enum<TopUpRule>(), Gen.Bool, Gen.Bool, Gen.Enum<MirepoixTime>().Nullable(), Gen.Bool))
             .Select((recipeIndex, pot, hob, lid, goal, schedule, site, rest) =>
             {
                 StockRecipe recipe = Book.Recipes.Recipes[recipeIndex];
@@ -108,6 +108,7 @@ public class PlanQueryRoundTripTests
                     CheckInterval = TimeSpan.FromMinutes(rest.Item3),
                     TopUp = rest.Item4,
                     Mirepoix = rest.Item7,
+                    HeatsUpCovered = rest.Item8,
                     LeftOut = rest.Item5 ? recipe.Lines.Where(line => PlanQuery.CanLeaveOut(recipe, line)).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) : [],
                     WithOptional = rest.Item6 ? recipe.Lines.Where(line => line.IsOptional).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) : [],
                 };
@@ -278,6 +279,7 @@ public class PlanQueryRoundTripTests
         Assert.Equal(expected.CheckInterval, actual.CheckInterval);
         Assert.Equal(expected.TopUp, actual.TopUp);
         Assert.Equal(expected.Mirepoix, actual.Mirepoix);
+        Assert.Equal(expected.HeatsUpCovered, actual.HeatsUpCovered);
         Assert.Equal(expected.Schedule, actual.Schedule);
         Assert.Equal(expected.LeftOut.Order(StringComparer.Ordinal), actual.LeftOut.Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Equal(expected.WithOptional.Order(StringComparer.Ordinal), actual.WithOptional.Order(StringComparer.Ordinal), StringComparer.Ordinal);
