@@ -10,12 +10,16 @@ internal static class BoilingPlanner
 {
     private const double RatingKelvins = 1;
 
+    /// <summary>A simmer is kept so far under the boil, for a pot that boils clouds and loses several times as much (common practice, no source: 2 to 3 K).</summary>
+    private const double UnderTheBoilKelvins = 2;
+
     public static BoilingReport Report(PlanRequest request, PotEnvironment environment)
     {
         SimmerStage stage = request.Recipe.Stages[request.Recipe.MainStage];
         Temperature hottest = Temperature.FromDegreesCelsius(request.IsUnderPressure ? environment.HottestReachableCelsius : environment.BoilingCelsius);
         Temperature asked = Asked(request, stage, hottest);
-        Temperature reached = asked <= hottest ? asked : hottest;
+        Temperature highest = KeepsUnderTheBoil(request, stage) ? Temperature.FromDegreesCelsius(hottest.DegreesCelsius - UnderTheBoilKelvins) : hottest;
+        Temperature reached = asked <= highest ? asked : highest;
         TimeSpan askedTime = request.SimmerTime ?? stage.Time;
         Band<double> stretch = reached < asked ? SimmerStretch.Between(asked, reached) : new Band<double>(1, 1, 1);
 
@@ -34,6 +38,10 @@ internal static class BoilingPlanner
             Stretch = stretch,
         };
     }
+
+    /// <summary>True where the recipe simmers and the cook has not said how hot.</summary>
+    private static bool KeepsUnderTheBoil(PlanRequest request, SimmerStage stage) =>
+        !request.IsUnderPressure && request.SimmerTemperature is null && stage is { IsRolling: false, ReducesTo: null };
 
     /// <summary>A rolling boil is asked for, not a temperature: where air pressure is a little low that is the boil there.</summary>
     private static Temperature AskedInTheOpen(PlanRequest request, SimmerStage stage, Temperature hottest) =>

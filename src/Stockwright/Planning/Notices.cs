@@ -95,7 +95,9 @@ internal static class Notices
             return;
         }
 
-        string what = $"{KitchenFormat.Both(boiling.Asked)} cannot be reached: here the pot {(request.IsUnderPressure ? $"holds between {KitchenFormat.Both(boiling.BoilingPoint)} and" : "boils at")} {KitchenFormat.Both(boiling.Reached)}.";
+        string what = boiling.Reached.DegreesCelsius < boiling.Hottest.DegreesCelsius - 1
+            ? $"The recipe simmers at {KitchenFormat.Both(boiling.Asked)}; here water boils at {KitchenFormat.Both(boiling.BoilingPoint)}, so it is kept a little under that, at {KitchenFormat.Both(boiling.Reached)}."
+            : $"{KitchenFormat.Both(boiling.Asked)} cannot be reached: here the pot {(request.IsUnderPressure ? $"holds between {KitchenFormat.Both(boiling.BoilingPoint)} and" : "boils at")} {KitchenFormat.Both(boiling.Reached)}.";
         string time = boiling.PlannedTime > boiling.AskedTime
             ? $" The plan runs {KitchenFormat.Text(boiling.PlannedTime)} instead of {KitchenFormat.Text(boiling.AskedTime)} to draw as much from the bones."
             : string.Create(CultureInfo.InvariantCulture, $" For the same from the bones it would take {boiling.Stretch.Central:0.0} times as long.");

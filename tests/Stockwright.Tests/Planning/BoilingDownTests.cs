@@ -121,6 +121,31 @@ public sealed class BoilingDownTests
         Assert.NotEmpty(plan.Request.Recipe.NotCovered);
     }
 
+    /// <summary>Forty metres of altitude once tripled the loss of a pot at 93 °C: what bubbles carry off comes in over two kelvins.</summary>
+    [Theory]
+    [InlineData(93.0)]
+    [InlineData(null)]
+    public void A_little_altitude_changes_the_loss_a_little(double? celsius)
+    {
+        PlanRequest At(double metres) => (PlanRequests.For("white-chicken") with { SimmerTemperature = celsius is { } asked ? UnitsNet.Temperature.FromDegreesCelsius(asked) : null })
+            .Uncovered().AtAltitude(metres).SimmeringFor(4);
+        for (int metres = 1500; metres < 2300; metres += 40)
+        {
+            double here = Planned(At(metres)).Simmer.EvaporationRate.Central.LitersPerHour;
+            double above = Planned(At(metres + 40)).Simmer.EvaporationRate.Central.LitersPerHour;
+            Assert.InRange(above / here, 0.9, 1.25);
+        }
+    }
+
+    [Fact]
+    public void A_recipes_simmer_stays_under_the_boil_where_that_is_low()
+    {
+        // ICAO standard atmosphere and IAPWS: water boils at 93.9 °C at 1800 m.
+        BatchPlan plan = Planned(PlanRequests.For("white-chicken").AtAltitude(1800));
+        Assert.Equal(91.9, plan.Boiling.Reached.DegreesCelsius, 0.2);
+        Assert.Contains(plan.Notices, notice => notice.Message.Contains("kept a little under", StringComparison.Ordinal));
+    }
+
     private static BatchPlan Planned(PlanRequest request)
     {
         PlanResult result = BatchPlanner.Plan(request);
