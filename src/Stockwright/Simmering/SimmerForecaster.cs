@@ -1,6 +1,5 @@
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
-using Stockwright.Physics;
 using UnitsNet;
 
 namespace Stockwright.Simmering;
