@@ -24,8 +24,8 @@ public sealed class UrgencyJourney(ChromiumFixture chromium)
         await visit.Page.GotoAsync(address);
 
         ILocator card = visit.Page.Locator("#live-now");
-        await Expect(card.Locator(".now-what").First).ToHaveTextAsync("The solids probably stand out of the liquid");
-        await Expect(card).ToContainTextAsync("turn it off now, and look");
+        await Expect(card.Locator(".now-what").First).ToContainTextAsync("boiled dry");
+        await Expect(card).ToContainTextAsync("Turn the heat off now, and look");
         await Expect(card.Locator(".then-what")).ToHaveTextAsync("Heat off, let it stand");
         await Expect(card).Not.ToContainTextAsync("Slide it in");
         Assert.True(await IsLargestAsync(visit, "#live-now .now-what"), "Something is written larger than what is urgent.");
@@ -33,7 +33,7 @@ public sealed class UrgencyJourney(ChromiumFixture chromium)
         await visit.KeepPictureAsync($"urgent-uncovered-{(dark ? "dark" : "light")}");
 
         await visit.Page.GotoAsync(new Uri(app.Address, "/").AbsoluteUri);
-        await Expect(visit.Page.Locator("#today-urgent li").First).ToContainTextAsync("The solids probably stand out of the liquid");
+        await Expect(visit.Page.Locator("#today-urgent li").First).ToContainTextAsync("boiled dry");
         await visit.AssertFitsWidthAsync();
         await visit.KeepPictureAsync($"urgent-today-{(dark ? "dark" : "light")}");
         visit.AssertQuiet();

@@ -14,7 +14,9 @@ internal sealed class MatterText(BatchCourse course, KitchenClock clock)
     /// <summary>The matter as a headline.</summary>
     public string Title(CourseMatter matter) => matter.Kind switch
     {
-        MatterKind.RunsDry => matter.At > course.Now ? "The pot is about to boil dry" : "The pot has probably boiled dry",
+        MatterKind.RunsDry => matter.At > course.Now ? "The pot is about to boil dry"
+            : CourseMatters.IsDry(course) ? "The pot has probably boiled dry"
+            : "The pot may have boiled dry",
         MatterKind.Uncovered => "The solids probably stand out of the liquid",
         MatterKind.HeatAway => "The heat is away",
         MatterKind.CoolingAlarm => Missed ? $"{StoveWords.Of(course.Cooling!.Action!.Step)}: the cooling limit is missed"

@@ -35,6 +35,13 @@ public static class CourseMatters
         return course is { Pot: { } pot, Risk: var risk } && (pot.IsUncovered || risk?.UncoveredAt <= moment);
     }
 
+    /// <summary>True when the pot most likely has no liquid left.</summary>
+    public static bool IsDry(BatchCourse course)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        return course.Pot is { } pot && pot.Liquid.Central <= Dry;
+    }
+
     /// <summary>The next look after a step, or the end of the simmer when there is none.</summary>
     public static DateTimeOffset NextLook(BatchCourse course, CourseStep step)
     {
@@ -56,10 +63,10 @@ public static class CourseMatters
             yield break;
         }
 
-        bool isDry = pot.Liquid.Central <= Dry;
+        bool isDry = IsDry(course);
         if (isDry || risk.DryAt <= course.Now + AboutToRunDry || risk.DryAtEarliest <= course.Now)
         {
-            DateTimeOffset at = isDry ? Since(course, point => (point.BelowRim - pot.BelowRim.Central).Abs() <= SameLevel) : risk.DryAt ?? course.Now;
+            DateTimeOffset at = isDry ? Since(course, point => (point.BelowRim - pot.BelowRim.Central).Abs() <= SameLevel) : risk.DryAt ?? risk.DryAtEarliest ?? course.Now;
             yield return new CourseMatter(MatterKind.RunsDry, at, null) { Cover = Cover(course, pot) };
         }
         else if (pot.IsUncovered)

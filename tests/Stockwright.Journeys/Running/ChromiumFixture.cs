@@ -36,6 +36,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
             return;
         }
 
+        Assertions.SetDefaultExpectTimeout(20_000);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = program, Headless = true, Args = Flags });
     }
@@ -74,7 +75,8 @@ public sealed class ChromiumFixture : IAsyncLifetime
             JavaScriptEnabled = scripts,
             Locale = "en-GB",
         });
-        context.SetDefaultTimeout(15_000);
+        // Whole seconds are lost on two busy cores: what is timed on purpose has a clock of its own.
+        context.SetDefaultTimeout(60_000);
         return new Visit(context, await context.NewPageAsync());
     }
 
