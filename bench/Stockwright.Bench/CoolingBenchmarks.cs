@@ -25,7 +25,7 @@ public class CoolingBenchmarks
         Of(new CoolingPlace.ColdAir(ColdStore.DomesticFridge), LidPosition.On),
         Of(new CoolingPlace.ColdAir(ColdStore.WalkIn), LidPosition.Off),
         Of(new CoolingPlace.ColdAir(ColdStore.BlastChiller), LidPosition.On),
-        Of(new CoolingPlace.IceBath(Mass.FromKilograms(14), Mass.FromKilograms(6), false), LidPosition.Off),
+        Of(new CoolingPlace.IceBath(Mass.FromKilograms(14), Mass.FromKilograms(6)), LidPosition.Off),
         Of(new CoolingPlace.TapSink(true, Mass.Zero), LidPosition.Off),
         Of(new CoolingPlace.TapSink(false, Mass.FromKilograms(20)), LidPosition.Off),
     ];

@@ -113,8 +113,12 @@ public sealed record CoolingStepInput
     [Description("off (default) or on.")]
     public string? Lid { get; init; }
 
-    [Description("True when stirred every few minutes.")]
-    public bool? Stir { get; init; }
+    [Description("How often the stock is stirred: no (default), few (every few minutes) or all (all the time). True, as older callers send it, is few for stock and bath.")]
+    public string? Stir { get; init; }
+
+    [Description("How often the water of an ice bath or a sink is stirred: no (default), few or all.")]
+    [JsonPropertyName("stir-bath")]
+    public string? StirBath { get; init; }
 
     [Description("Ice in the bath; kg or lb.")]
     public double? Ice { get; init; }

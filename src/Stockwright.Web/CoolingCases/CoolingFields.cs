@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using Stockwright.Web.Forms;
 using Stockwright.Web.Planner;
 
 namespace Stockwright.Web.CoolingCases;
@@ -49,7 +50,8 @@ internal static class CoolingFields
 
     public const string Place = "place";
     public const string Lid = "lid";
-    public const string Stirred = "stir";
+    public const string StockStirring = "stir";
+    public const string BathStirring = "stir-bath";
     public const string Ice = "ice";
     public const string Water = "water";
     public const string Into = "into";
@@ -61,7 +63,7 @@ internal static class CoolingFields
     public const string Minutes = "minutes";
     public const string Until = "until";
 
-    private static readonly string[] StepParts = [Place, Lid, Stirred, Ice, Water, Into, Count, Deep, Wands, AddedIce, AddedWater, Minutes, Until];
+    private static readonly string[] StepParts = [Place, Lid, StockStirring, BathStirring, Ice, Water, Into, Count, Deep, Wands, AddedIce, AddedWater, Minutes, Until];
 
     private static readonly FrozenDictionary<string, Measure> Whole = new Dictionary<string, Measure>(StringComparer.Ordinal)
     {
@@ -99,6 +101,16 @@ internal static class CoolingFields
 
     /// <summary>Everything a step may carry.</summary>
     public static IEnumerable<string> Step(int row) => StepParts.Select(part => Step(row, part));
+
+    /// <summary>True when a row says it is stirred by the one tick of older links: stock and bath, every few minutes.</summary>
+    public static bool HasOneTick(TypedForm form, int row) => string.Equals(form[Step(row, StockStirring)].Trim(), "1", StringComparison.Ordinal);
+
+    /// <summary>A form whose older ticks are written as the two choices they stand for.</summary>
+    public static TypedForm WithoutTicks(TypedForm form) => Enumerable.Range(1, MostSteps)
+        .Where(row => HasOneTick(form, row))
+        .Aggregate(form, (each, row) => each
+            .With(Step(row, StockStirring), "few")
+            .With(Step(row, BathStirring), each.Has(Step(row, BathStirring)) ? each[Step(row, BathStirring)] : "few"));
 
     /// <summary>What a field is typed in, where that differs between the systems; else null.</summary>
     public static Measure? MeasureOf(string field) => field is ['s', >= '1' and <= '9', '-', .. var part]

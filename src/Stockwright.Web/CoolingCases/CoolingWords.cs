@@ -49,10 +49,23 @@ internal static class CoolingWords
         }
 
         words.Add(Place(step.Place, units));
-        words.Add(step.Lid.Kind == LidKind.On ? "lid on" : step.IsStirred || step.Place is CoolingPlace.IceBath { Stirred: true } ? "stirred" : "");
+        words.Add(step.Lid.Kind == LidKind.On ? "lid on" : "");
+        words.Add(Stirred(step));
         words.Add(End(step, units));
         return string.Join(", ", words.Where(word => word.Length > 0));
     }
+
+    /// <summary>What is stirred and how often: times count on it, so a bath says so also where nothing is.</summary>
+    public static string Stirred(CoolingStep step) => (step.HasBathToStir, step.StockStirring, step.BathStirring) switch
+    {
+        (false, Stirring.None, _) => "",
+        (false, var stock, _) => $"stirred {Often(stock)}",
+        (true, Stirring.None, Stirring.None) => "not stirred",
+        (true, Stirring.None, var bath) => $"the bath stirred {Often(bath)}, the stock not",
+        (true, var stock, Stirring.None) => $"the stock stirred {Often(stock)}, the bath not",
+        (true, var stock, var bath) when stock == bath => $"stock and bath stirred {Often(stock)}",
+        (true, var stock, var bath) => $"the stock stirred {Often(stock)}, the bath {Often(bath)}",
+    };
 
     /// <summary>Where it stands.</summary>
     public static string Place(CoolingPlace place, UnitSystem units) => place switch
@@ -130,6 +143,8 @@ internal static class CoolingWords
 
         return $"{KitchenFormat.Text(central)} ({(time.Fast is { } soon ? KitchenFormat.Text(soon) : "?")} to {(time.Slow is { } late ? KitchenFormat.Text(late) : "over two days")})";
     }
+
+    private static string Often(Stirring stirring) => stirring == Stirring.AllTheTime ? "all the time" : "every few minutes";
 
     private static string End(CoolingStep step, UnitSystem units) => (step.For, step.Until) switch
     {

@@ -68,9 +68,14 @@ internal static class CoolingWriter
             yield return Entry(CoolingFields.Lid, "on");
         }
 
-        if (step.IsStirred || step.Place is CoolingPlace.IceBath { Stirred: true })
+        if (step.StockStirring != Stirring.None)
         {
-            yield return Entry(CoolingFields.Stirred, "1");
+            yield return Entry(CoolingFields.StockStirring, Word(step.StockStirring));
+        }
+
+        if (step.HasBathToStir && step.BathStirring != Stirring.None)
+        {
+            yield return Entry(CoolingFields.BathStirring, Word(step.BathStirring));
         }
 
         (Mass Ice, Mass Water) around = step.Place switch
@@ -113,6 +118,8 @@ internal static class CoolingWriter
 
         KeyValuePair<string, string> Entry(string part, string value) => KeyValuePair.Create(CoolingFields.Step(row, part), value);
     }
+
+    private static string Word(Stirring stirring) => stirring == Stirring.AllTheTime ? "all" : "few";
 
     private static string Place(CoolingPlace place) => place switch
     {

@@ -6,12 +6,12 @@ using UnitsNet;
 
 namespace Stockwright.Web.CoolingCases;
 
-/// <summary>How a plan's stock gets cold: left in its pot in the fridge, and in a stirred ice bath first.</summary>
+/// <summary>How a plan's stock gets cold: left in its pot in the fridge, and in an ice bath first, stock and bath stirred every few minutes.</summary>
 /// <param name="Volume">Stock of one round.</param>
 /// <param name="Start">Temperature it is strained at.</param>
 /// <param name="Vessel">The pot, filled so far; null when it does not hold it.</param>
 /// <param name="Fridge">The pot in the household fridge, lid on; null when it cannot be reckoned.</param>
-/// <param name="IceBath">A stirred ice bath first; null when it cannot be reckoned.</param>
+/// <param name="IceBath">The ice bath first; null when it cannot be reckoned.</param>
 public sealed record PlanCooling(Volume Volume, Temperature Start, CoolingVessel? Vessel, JudgedMethod? Fridge, JudgedMethod? IceBath)
 {
     /// <summary>Works it out for one round of a plan.</summary>
@@ -36,9 +36,17 @@ public sealed record PlanCooling(Volume Volume, Temperature Start, CoolingVessel
         CoolingMethod[] methods =
         [
             CoolingMethod.Of("fridge", "", away with { Lid = LidPosition.On }),
-            new("ice", "", [new CoolingStep { Place = new CoolingPlace.IceBath(CoolingUsual.BathIce(stock, end, water), water, Stirred: true), Until = end }, away]),
+            new("ice", "", [IceBath(), away]),
         ];
         JudgedMethod?[] judged = [.. CoolingForecaster.Compare(stock, methods, cancellationToken).Select(result => result.Forecast is { } forecast ? JudgedMethod.Of(forecast, limit) : null)];
         return new PlanCooling(volume, start, stock.Vessel, judged[0], judged[1]);
+
+        CoolingStep IceBath() => new()
+        {
+            Place = new CoolingPlace.IceBath(CoolingUsual.BathIce(stock, end, water), water),
+            StockStirring = Stirring.EveryFewMinutes,
+            BathStirring = Stirring.EveryFewMinutes,
+            Until = end,
+        };
     }
 }

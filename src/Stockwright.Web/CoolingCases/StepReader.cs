@@ -20,6 +20,7 @@ internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingK
     ];
 
     private static readonly (string Word, LidKind Value)[] Lids = [("off", LidKind.Off), ("on", LidKind.On)];
+    private static readonly (string Word, Stirring Value)[] Stirrings = [("no", Stirring.None), ("few", Stirring.EveryFewMinutes), ("all", Stirring.AllTheTime)];
     private static readonly (string Word, PourKind Value)[] Pours = [("same", PourKind.Same), ("pans", PourKind.Pans), ("tubs", PourKind.Tubs), ("jars", PourKind.Jars)];
 
     private double litres = stock.Volume.Liters;
@@ -78,13 +79,15 @@ internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingK
 
     /// <summary>A browser sends the choices of a row nobody filled in.</summary>
     private bool IsUsual(string field) =>
-        (field.EndsWith('-' + CoolingFields.Lid, StringComparison.Ordinal) || field.EndsWith('-' + CoolingFields.Into, StringComparison.Ordinal))
-        && reader.Form[field].Trim() is "off" or "on" or "same";
+        new[] { CoolingFields.Lid, CoolingFields.Into, CoolingFields.StockStirring, CoolingFields.BathStirring }.Any(part => field.EndsWith('-' + part, StringComparison.Ordinal))
+        && reader.Form[field].Trim() is "off" or "on" or "same" or "no";
 
     private CoolingStep? Step(int row)
     {
         PlaceKind? kind = reader.Word(Name(row, CoolingFields.Place), "Place", Places);
         LidKind? lid = reader.Word(Name(row, CoolingFields.Lid), "Lid", Lids);
+        Stirring? stockStirring = Stirred(row, CoolingFields.StockStirring, "Stir the stock");
+        Stirring? bathStirring = Stirred(row, CoolingFields.BathStirring, "Stir the bath");
         double? ice = Kilograms(row, CoolingFields.Ice, "Ice in the bath");
         double? water = Kilograms(row, CoolingFields.Water, "Water around it");
         double? addedIce = Kilograms(row, CoolingFields.AddedIce, "Ice put in the stock");
@@ -109,7 +112,8 @@ internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingK
             WaterAdded = Mass.FromKilograms(addedWater ?? 0),
             Wands = (int)(wands ?? 0),
             Wand = Wand(reader),
-            IsStirred = IsStirred(row),
+            StockStirring = stockStirring ?? Stirring.None,
+            BathStirring = kind is PlaceKind.Ice or PlaceKind.Sink ? bathStirring ?? Stirring.None : Stirring.None,
             For = minutes is { } seconds ? TimeSpan.FromSeconds(seconds) : null,
             Until = end,
         };
@@ -127,7 +131,7 @@ internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingK
                 case PlaceKind.Ice:
                     Mass bath = waterKilograms is { } typed ? Mass.FromKilograms(typed) : CoolingUsual.BathWater(stock);
                     Mass cold = iceKilograms is { } given ? Mass.FromKilograms(given) : CoolingUsual.BathIce(stock, to ?? limit.Stages[^1].To.Value, bath);
-                    return new CoolingPlace.IceBath(cold, bath, IsStirred(row));
+                    return new CoolingPlace.IceBath(cold, bath);
                 case PlaceKind.WalkIn:
                     return new CoolingPlace.ColdAir(kit.WalkIn ?? CoolingReader.WalkIn(reader));
                 case PlaceKind.Blast:
@@ -172,7 +176,16 @@ internal sealed class StepReader(FieldReader reader, CoolingCase stock, CoolingK
         return new PourInto(vessel, (int)Math.Max(1, needed));
     }
 
-    private bool IsStirred(int row) => string.Equals(reader.Form[Name(row, CoolingFields.Stirred)], "1", StringComparison.Ordinal);
+    private Stirring? Stirred(int row, string part, string what)
+    {
+        // One tick of an older link stood for both.
+        if (CoolingFields.HasOneTick(reader.Form, row) && (part is CoolingFields.StockStirring || !reader.Form.Has(Name(row, part))))
+        {
+            return Stirring.EveryFewMinutes;
+        }
+
+        return reader.Word(Name(row, part), what, Stirrings);
+    }
 
     private double? Kilograms(int row, string part, string what) => reader.Number(Name(row, part), what, Measure.Mass, 0, 2000);
 

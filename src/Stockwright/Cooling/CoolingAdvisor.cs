@@ -38,7 +38,7 @@ public static class CoolingAdvisor
             BandVerdict verdict = CoolingJudge.JudgeBand(forecast.Fast.Curve, forecast.Central.Curve, forecast.Slow.Curve, limit);
             TimeSpan? first = verdict.Central.Stages[0].ReachedAt;
             baseline = i == 0 ? first : baseline;
-            ranked.Add(new RankedMethod(forecast, verdict, candidates[i].HandMinutes, Ice(candidates[i].Method), Vessels(stock, candidates[i].Method), baseline - first));
+            ranked.Add(new RankedMethod(forecast, verdict, candidates[i].HandMinutes + StirringMinutes(forecast), Ice(candidates[i].Method), Vessels(stock, candidates[i].Method), baseline - first));
         }
 
         RankedMethod? leftAsItIs = ranked.Count > 0 ? ranked[0] : null;
@@ -54,6 +54,21 @@ public static class CoolingAdvisor
         CoolingOutcome.MayFail => method.Verdict.Central.Outcome == CoolingOutcome.Meets ? 1 : 2,
         _ => 3,
     };
+
+    /// <summary>Who stirs all the time stands there until the step is over.</summary>
+    private static int StirringMinutes(CoolingForecast forecast)
+    {
+        IReadOnlyList<TimeSpan> starts = forecast.Central.StepStarts;
+        double minutes = 0;
+        for (int i = 0; i < starts.Count; i++)
+        {
+            CoolingStep step = forecast.Method.Steps[i];
+            TimeSpan end = i + 1 < starts.Count ? starts[i + 1] : forecast.Central.Curve.End;
+            minutes += step.StockStirring == Stirring.AllTheTime || (step.HasBathToStir && step.BathStirring == Stirring.AllTheTime) ? (end - starts[i]).TotalMinutes : 0;
+        }
+
+        return (int)Math.Ceiling(minutes);
+    }
 
     private static Mass Ice(CoolingMethod method) => method.Steps.Aggregate(
         Mass.Zero, (sum, step) => sum + step.IceAdded + (step.Place is CoolingPlace.IceBath bath ? bath.Ice : Mass.Zero));

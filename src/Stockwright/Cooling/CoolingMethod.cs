@@ -21,8 +21,7 @@ public abstract record CoolingPlace
     /// <summary>A bath of ice and water around the pot, as high as the stock.</summary>
     /// <param name="Ice">Ice put in, zero or more.</param>
     /// <param name="Water">Tap water put in, above zero.</param>
-    /// <param name="Stirred">True when pot and bath are both stirred now and then.</param>
-    public sealed record IceBath(Mass Ice, Mass Water, bool Stirred) : CoolingPlace;
+    public sealed record IceBath(Mass Ice, Mass Water) : CoolingPlace;
 
     /// <summary>Cold air.</summary>
     /// <param name="Store">Fridge, cold room or blast chiller.</param>
@@ -70,8 +69,14 @@ public sealed record CoolingStep
     /// <summary>Kind of wand.</summary>
     public FrozenWand Wand { get; init; } = FrozenWand.TwoLitres;
 
-    /// <summary>True when the stock is stirred often enough to stay even and not set.</summary>
-    public bool IsStirred { get; init; }
+    /// <summary>How often the stock is stirred: every few minutes is enough to keep it even and unset.</summary>
+    public Stirring StockStirring { get; init; }
+
+    /// <summary>How often the water around it is stirred; of no account where there is none, or where the tap keeps it moving.</summary>
+    public Stirring BathStirring { get; init; }
+
+    /// <summary>True when stirring the water around it makes a difference.</summary>
+    public bool HasBathToStir => Place is CoolingPlace.IceBath or CoolingPlace.TapSink { Running: false };
 
     /// <summary>Longest it lasts, or null.</summary>
     public TimeSpan? For { get; init; }

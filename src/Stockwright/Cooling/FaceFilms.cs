@@ -21,8 +21,16 @@ internal readonly record struct Faces(
 internal sealed class FaceFilms
 {
     internal const double StirredInside = 1000;
-    private const double StirredBath = 800;
-    private const double RunningTap = 600;
+
+    /// <summary>Ice water that moves all the time (400 to 550, and to 800 where that is taken for the whole way from stock to bath).</summary>
+    internal const double MovingIceWater = 475;
+
+    /// <summary>Loose ice settling on a wall that stirring rocks: stock to bath 150 to 250 through steel.</summary>
+    internal const double RockedLooseIce = 250;
+
+    /// <summary>Share of the time what is stirred every few minutes moves: half a minute of stirring in three, and as long until the swirl dies.</summary>
+    internal const double EveryFewMinutesShare = 0.4;
+    private const double MovingWater = 600;
 
     /// <summary>Loose ice touches a wall poorly, and water between lumps stands still.</summary>
     private const double LooseIceContact = 0.4;
@@ -35,7 +43,8 @@ internal sealed class FaceFilms
     private const double StoreHumidity = 0.8;
 
     private readonly CoolingPlace place;
-    private readonly bool isStirred;
+    private readonly double stockShare;
+    private readonly double bathShare;
     private readonly LidState? lid;
     private readonly CoolingFactors factors;
     private readonly CoolingVessel vessel;
@@ -53,7 +62,8 @@ internal sealed class FaceFilms
     internal FaceFilms(CoolingStep step, LidState? lid, CoolingVessel vessel, int count, double depth, KitchenSite site, double airPascals, CoolingFactors factors)
     {
         place = step.Place;
-        isStirred = step.IsStirred || step.Place is CoolingPlace.IceBath { Stirred: true };
+        stockShare = Share(step.StockStirring);
+        bathShare = step.HasBathToStir ? Share(step.BathStirring) : 0;
         this.lid = lid;
         this.factors = factors;
         this.vessel = vessel;
@@ -69,7 +79,18 @@ internal sealed class FaceFilms
     }
 
     /// <summary>Stirring keeps the stock even and unset.</summary>
-    internal bool KeepsEven => isStirred;
+    internal bool KeepsEven => stockShare > 0;
+
+    /// <summary>Share of the time something moves.</summary>
+    internal static double Share(Stirring stirring) => stirring switch
+    {
+        Stirring.EveryFewMinutes => EveryFewMinutesShare,
+        Stirring.AllTheTime => 1,
+        _ => 0,
+    };
+
+    /// <summary>A film over time: still for the rest of it; stirring never weakens what gravity drives.</summary>
+    internal static double Average(double still, double stirred, double share) => still + (share * Math.Max(0, stirred - still));
 
     /// <summary>Films for a step.</summary>
     /// <param name="bulk">Temperature of the moving liquid, C.</param>
@@ -89,7 +110,7 @@ internal sealed class FaceFilms
             _ => new ConductionBoundary(BathFloor * outward, 1 / (BathFloor * inside), around),
         };
         double air = bath ? room : around;
-        return new Faces(sideFace, bottom, Top(surface, air, seconds), Steam(surface, air), inside, isStirred ? 0 : factors.WallShare);
+        return new Faces(sideFace, bottom, Top(surface, air, seconds), Steam(surface, air), inside, KeepsEven ? 0 : factors.WallShare);
     }
 
     private double Inside(double bulk, double side, double around, bool bath, out double outward)
@@ -104,7 +125,7 @@ internal sealed class FaceFilms
         outward = 1;
         for (int pass = 0; pass < 2; pass++)
         {
-            inside = isStirred ? StirredInside : WaterFilm.VerticalWallWattsPerSquareMetreKelvin(bulk, wallInner, depth);
+            inside = Average(WaterFilm.VerticalWallWattsPerSquareMetreKelvin(bulk, wallInner, depth), StirredInside, stockShare);
             double outside = Outside(around);
             if (bath)
             {
@@ -122,16 +143,19 @@ internal sealed class FaceFilms
 
     private double Outside(double around) => place switch
     {
-        CoolingPlace.IceBath { Stirred: true } => StirredBath * factors.Bath,
-        CoolingPlace.TapSink { Running: true } => RunningTap * factors.Bath,
-        CoolingPlace.IceBath => WaterFilm.VerticalWallWattsPerSquareMetreKelvin(around, wallOuter, depth) * LooseIceContact * factors.Bath,
-        CoolingPlace.TapSink => WaterFilm.VerticalWallWattsPerSquareMetreKelvin(around, wallOuter, depth) * factors.Bath,
+        CoolingPlace.IceBath => IceWater(LooseIceContact * Still(around)) * factors.Bath,
+        CoolingPlace.TapSink { Running: true } => MovingWater * factors.Bath,
+        CoolingPlace.TapSink => Average(Still(around), MovingWater, bathShare) * factors.Bath,
         _ => (Math.Max(
                 fanFilm,
                 SurfaceLosses.VerticalWallWattsPerSquareMetreKelvin(wallOuter + 273.15, around + 273.15, depth, airPascals))
             + SurfaceLosses.RadiationWattsPerSquareMetreKelvin(wallOuter + 273.15, around + 273.15, vessel.Emissivity.DecimalFractions))
             * factors.Air * crowding,
     };
+
+    private double Still(double around) => WaterFilm.VerticalWallWattsPerSquareMetreKelvin(around, wallOuter, depth);
+
+    private double IceWater(double still) => Average(Average(still, RockedLooseIce, stockShare), MovingIceWater, bathShare);
 
     private ConductionBoundary Top(double surface, double air, double seconds)
     {

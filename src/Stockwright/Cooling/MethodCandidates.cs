@@ -6,6 +6,8 @@ using UnitsNet;
 namespace Stockwright.Cooling;
 
 /// <summary>A way of cooling to try, and what it costs in handwork.</summary>
+/// <param name="Method">The way.</param>
+/// <param name="HandMinutes">Handwork besides standing there to stir all the time.</param>
 internal sealed record MethodCandidate(CoolingMethod Method, int HandMinutes);
 
 /// <summary>The ways of cooling a kitchen could use; the first is the pot left as it stands.</summary>
@@ -17,11 +19,12 @@ internal static class MethodCandidates
     private const int SinkMinutes = 5;
     private const int BathMinutes = 8;
     private const int StirMinutes = 15;
+    private const string NowAndThen = "stirred every few minutes";
 
     /// <summary>A running tap gives up this far above its own temperature.</summary>
     private const double TapApproachKelvins = 12;
 
-    private static readonly CoolingStep Tap = Stand(new CoolingPlace.TapSink(true, Mass.Zero)) with { IsStirred = true };
+    private static readonly CoolingStep Tap = Stand(new CoolingPlace.TapSink(true, Mass.Zero)) with { StockStirring = Stirring.EveryFewMinutes };
     private static readonly double[] PanDepthsCentimetres = [7.5, 5, 3.5, 2.5];
 
     internal static IReadOnlyList<MethodCandidate> List(CoolingCase stock, CoolingKit kit, CoolingLimit limit)
@@ -70,7 +73,7 @@ internal static class MethodCandidates
     private static void AddSink(List<MethodCandidate> list, CoolingCase stock, CoolingKit kit, double end, CoolingStep away, string put)
     {
         Temperature tepid = Temperature.FromDegreesCelsius(Math.Min(stock.Site.TapWater.DegreesCelsius + TapApproachKelvins, stock.Start.DegreesCelsius));
-        list.Add(new(new CoolingMethod("tap", $"Running tap water around the pot, stirred{put}", [Tap with { Until = tepid }, away]), SinkMinutes + StirMinutes));
+        list.Add(new(new CoolingMethod("tap", $"Running tap water around the pot, {NowAndThen}{put}", [Tap with { Until = tepid }, away]), SinkMinutes + StirMinutes));
         if (kit.Ice is { Kilograms: <= 0 })
         {
             return;
@@ -81,18 +84,19 @@ internal static class MethodCandidates
         {
             Temperature until = Temperature.FromDegreesCelsius(goal);
             string there = $"down to {goal.ToString("0.#", CultureInfo.InvariantCulture)} °C{put}";
-            AddBath(list, kit, $"ice-stirred-{id}", $"Ice bath, stirred, {there}", Bath(stock.Start, stirred: true), BathMinutes + StirMinutes);
-            AddBath(list, kit, $"ice-still-{id}", $"Ice bath, left alone, {there}", Bath(stock.Start, stirred: false), BathMinutes);
+            AddBath(list, kit, $"ice-stirred-{id}", $"Ice bath, stock and bath {NowAndThen}, {there}", Bath(stock.Start, Stirring.EveryFewMinutes), BathMinutes + StirMinutes);
+            AddBath(list, kit, $"ice-moving-{id}", $"Ice bath, stock and bath stirred all the time, {there}", Bath(stock.Start, Stirring.AllTheTime), BathMinutes);
+            AddBath(list, kit, $"ice-still-{id}", $"Ice bath, left alone, {there}", Bath(stock.Start, Stirring.None), BathMinutes);
             if (tepid > until)
             {
-                CoolingStep bath = Bath(tepid, stirred: true);
-                AddBath(list, kit, $"tap-ice-{id}", $"Running tap water first, then an ice bath, stirred, {there}", bath, SinkMinutes + BathMinutes + StirMinutes, Tap with { Until = tepid });
+                CoolingStep bath = Bath(tepid, Stirring.EveryFewMinutes);
+                AddBath(list, kit, $"tap-ice-{id}", $"Running tap water first, then an ice bath, both {NowAndThen}, {there}", bath, SinkMinutes + BathMinutes + StirMinutes, Tap with { Until = tepid });
             }
 
-            CoolingStep Bath(Temperature from, bool stirred)
+            CoolingStep Bath(Temperature from, Stirring stirring)
             {
                 Mass ice = IceNeeded.ForBath(stock, Temperature.FromDegreesCelsius(Math.Max(from.DegreesCelsius, goal)), until, water);
-                return Stand(new CoolingPlace.IceBath(Mass.FromKilograms(Math.Ceiling(ice.Kilograms * 2) / 2), water, stirred)) with { Until = until };
+                return Stand(new CoolingPlace.IceBath(Mass.FromKilograms(Math.Ceiling(ice.Kilograms * 2) / 2), water)) with { StockStirring = stirring, BathStirring = stirring, Until = until };
             }
         }
 
@@ -127,7 +131,7 @@ internal static class MethodCandidates
                 string name = $"{Count(count, owned.Vessel.Name)}, {depth} cm deep, in the {store.Name}";
                 int minutes = PutAwayMinutes + (PourMinutes * count);
                 list.Add(tooHot
-                    ? new(new CoolingMethod(id, $"Running tap water around the pot, stirred, then {name}", [Tap with { Until = jarSafe }, step]), minutes + SinkMinutes + StirMinutes)
+                    ? new(new CoolingMethod(id, $"Running tap water around the pot, {NowAndThen}, then {name}", [Tap with { Until = jarSafe }, step]), minutes + SinkMinutes + StirMinutes)
                     : new(CoolingMethod.Of(id, name, step), minutes));
             }
         }

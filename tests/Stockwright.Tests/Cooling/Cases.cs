@@ -22,8 +22,8 @@ internal static class Cases
         };
     }
 
-    internal static CoolingPlace IceBath(double ice, double water = 5, bool stirred = true) =>
-        new CoolingPlace.IceBath(Mass.FromKilograms(ice), Mass.FromKilograms(water), stirred);
+    internal static CoolingPlace IceBath(double ice, double water = 5) =>
+        new CoolingPlace.IceBath(Mass.FromKilograms(ice), Mass.FromKilograms(water));
 
     internal static CoolingPlace Air(double celsius, double metresPerSecond) => new CoolingPlace.ColdAir(ColdStore.WalkIn with
     {
@@ -33,6 +33,11 @@ internal static class Cases
     });
 
     internal static CoolingStep Stand(CoolingPlace place) => new() { Place = place };
+
+    /// <summary>The same, stock and bath stirred alike.</summary>
+    internal static CoolingStep Stirred(CoolingPlace place, Stirring often = Stirring.AllTheTime) => Stand(place) with { StockStirring = often, BathStirring = often };
+
+    internal static CoolingMethod Of(CoolingStep step) => CoolingMethod.Of("test", "test", step);
 
     internal static CoolingMethod In(CoolingPlace place) => CoolingMethod.Of("test", "test", Stand(place));
 

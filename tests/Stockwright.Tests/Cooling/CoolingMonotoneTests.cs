@@ -42,7 +42,7 @@ public sealed class CoolingMonotoneTests
 
     [Fact]
     public void Stirring_speeds_an_ice_bath() => Gen.Double[4, 15].Sample(
-        litres => Hours(Cases.Pot(litres), Cases.In(Cases.IceBath(20, 5, stirred: true)), 25) < Hours(Cases.Pot(litres), Cases.In(Cases.IceBath(20, 5, stirred: false)), 25),
+        litres => Hours(Cases.Pot(litres), Cases.Of(Cases.Stirred(Cases.IceBath(20))), 25) < Hours(Cases.Pot(litres), Cases.In(Cases.IceBath(20)), 25),
         iter: 15,
         threads: 2);
 

@@ -60,7 +60,7 @@ public sealed class FilmTests
     [Fact]
     public void A_stirred_bath_melts_what_the_balance_says()
     {
-        CoolingCourse course = CoolingForecaster.Central(Cases.Pot(), CoolingMethod.Of("i", "i", Cases.Stand(Cases.IceBath(30, 3)) with { Until = Temperature.FromDegreesCelsius(4) }));
+        CoolingCourse course = CoolingForecaster.Central(Cases.Pot(), CoolingMethod.Of("i", "i", Cases.Stirred(Cases.IceBath(30, 3)) with { Until = Temperature.FromDegreesCelsius(4) }));
         double balance = IceNeeded.ToCool(Entropy.FromJoulesPerKelvin((10.045 * 4110) + (2.4 * 500)), Temperature.FromDegreesCelsius(95), Temperature.FromDegreesCelsius(4)).Kilograms;
         Assert.InRange(course.IceMelted.Kilograms, balance, balance * 1.1);
     }
@@ -70,7 +70,7 @@ public sealed class FilmTests
     public void A_wand_takes_what_it_stores()
     {
         CoolingCase stock = Cases.Pot(start: 40) with { Setting = null };
-        CoolingStep step = Cases.Stand(Cases.Air(4, 0)) with { Wands = 1, IsStirred = true };
+        CoolingStep step = Cases.Stand(Cases.Air(4, 0)) with { Wands = 1, StockStirring = Stirring.AllTheTime };
         CoolingCourse course = CoolingForecaster.Central(stock, CoolingMethod.Of("w", "w", step));
         double end = course.Samples[^1].Mean.DegreesCelsius;
         double stored = 1.83 * ((2050 * 18) + 333600 + (4190 * end));

@@ -12,7 +12,7 @@ namespace Stockwright.Tests.Cooling;
 public sealed class LayerTests
 {
     private static readonly Gen<CoolingPlace> Places = Gen.OneOfConst(
-        Cases.Bench, Cases.Fridge, Cases.Air(3, 1.5), Cases.Air(-5, 4), Cases.IceBath(20, 5, stirred: false), new CoolingPlace.TapSink(true, Mass.Zero), new CoolingPlace.TapSink(false, Mass.FromKilograms(20)));
+        Cases.Bench, Cases.Fridge, Cases.Air(3, 1.5), Cases.Air(-5, 4), Cases.IceBath(20), new CoolingPlace.TapSink(true, Mass.Zero), new CoolingPlace.TapSink(false, Mass.FromKilograms(20)));
 
     // Boundary layer profiles integrated (trapezium): Eckert and Jackson, NACA report 1015, 1951, and Squire 1938, both from memory.
     [Theory]
@@ -86,7 +86,7 @@ public sealed class LayerTests
     [InlineData("ice", 3, 15)]
     public void Air_leaves_it_nearly_even_and_ice_does_not(string which, double least, double most)
     {
-        CoolingPlace place = which is "air" ? Cases.Bench : Cases.IceBath(20, 5, stirred: false);
+        CoolingPlace place = which is "air" ? Cases.Bench : Cases.IceBath(20);
         Assert.InRange(CoolingForecaster.Central(Cases.Pot(), Cases.In(place)).Layering.Spread.Kelvins, least, most);
     }
 
@@ -95,8 +95,8 @@ public sealed class LayerTests
     {
         CoolingMethod method = new("m", "m",
         [
-            Cases.Stand(Cases.IceBath(20, 5, stirred: false)) with { For = TimeSpan.FromMinutes(3) },
-            Cases.Stand(Cases.IceBath(20, 5, stirred: true)),
+            Cases.Stand(Cases.IceBath(20)) with { For = TimeSpan.FromMinutes(3) },
+            Cases.Stirred(Cases.IceBath(20)),
         ]);
         CoolingCourse course = CoolingForecaster.Central(Cases.Pot(), method);
         CoolingSample[] still = [.. course.Samples.Where(sample => sample.Step == 0)];

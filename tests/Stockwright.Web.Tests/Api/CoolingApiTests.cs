@@ -41,7 +41,20 @@ public sealed class CoolingApiTests(StockwrightFactory factory) : IClassFixture<
     }
 
     [Theory]
+    [InlineData("""{"place":"ice","stir":"all","stir-bath":"few"}""", "the stock stirred all the time, the bath every few minutes", "s1-stir=all&s1-stir-bath=few")]
+    [InlineData("""{"place":"ice","stir":true}""", "stock and bath stirred every few minutes", "s1-stir=1")]
+    [InlineData("""{"place":"ice","stir":false}""", "not stirred", "s1-place=ice")]
+    public async Task Stock_and_bath_are_stirred_apart(string step, string words, string link)
+    {
+        (HttpStatusCode status, JsonNode answer) = await PostAsync($$"""{"litres":10,"steps":[{{step}}]}""");
+        Assert.Equal(HttpStatusCode.OK, status);
+        Assert.Contains(words, (string?)answer["asked"]!["name"], StringComparison.Ordinal);
+        Assert.Contains(link, (string?)answer["link"], StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("""{"jar":"bucket"}""", "jar")]
+    [InlineData("""{"steps":[{"place":"ice","stir-bath":"often"}]}""", "s1-stir-bath")]
     [InlineData("""{"litres":"abc"}""", "litres")]
     [InlineData("""{"steps":[{"place":"ice","ice":-2}]}""", "s1-ice")]
     [InlineData("""{"steps":[{"place":"ice","ice":{}}]}""", "s1-ice")]
@@ -61,6 +74,9 @@ public sealed class CoolingApiTests(StockwrightFactory factory) : IClassFixture<
         JsonNode document = JsonNode.Parse(await client.GetStringAsync("/openapi/v1.json", TestContext.Current.CancellationToken))!;
         Assert.NotNull(document["paths"]!["/api/cooling"]!["post"]);
         Assert.NotNull(document["components"]!["schemas"]!["CoolingInput"]);
+        JsonNode step = document["components"]!["schemas"]!["CoolingStepInput"]!["properties"]!;
+        Assert.Contains("few (every few minutes)", (string?)step["stir"]!["description"], StringComparison.Ordinal);
+        Assert.NotNull(step["stir-bath"]);
     }
 
     private async Task<(HttpStatusCode Status, JsonNode Answer)> PostAsync(string body)

@@ -63,6 +63,8 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     [InlineData("s1-place=fridge&s1-add-ice=400", "s1-add-ice", "400")]
     [InlineData("s1-place=fridge&s1-into=jars&s1-count=3", "s1-count", "3")]
     [InlineData("jar=bucket", "jar", "bucket")]
+    [InlineData("s1-place=ice&s1-stir=often", "s1-stir", "often")]
+    [InlineData("s1-place=ice&s1-stir-bath=often", "s1-stir-bath", "often")]
     [InlineData("jars=-2", "jars", "-2")]
     [InlineData("sets=own", "setting", "")]
     [InlineData("readings=nothing+here", "readings", "nothing here")]
@@ -122,6 +124,47 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     {
         Assert.Contains("warmer than the bottom", await PageAsync("/cooling?litres=10&s1-place=ice"), StringComparison.Ordinal);
         Assert.DoesNotContain("warmer than the bottom", await PageAsync("/cooling?litres=10&s1-place=ice&s1-stir=1&s1-until=5"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_one_tick_of_an_older_link_is_both_every_few_minutes()
+    {
+        string old = WebUtility.HtmlDecode(await PageAsync("/cooling?litres=10&s1-place=ice&s1-stir=1&s1-until=5"));
+        string now = WebUtility.HtmlDecode(await PageAsync("/cooling?litres=10&s1-place=ice&s1-stir=few&s1-stir-bath=few&s1-until=5"));
+        Assert.Contains("stock and bath stirred every few minutes", Verdict(old), StringComparison.Ordinal);
+        Assert.Equal(Times(now), Times(old));
+        Assert.Contains("both are read as every few minutes", old, StringComparison.Ordinal);
+        Assert.DoesNotContain("both are read as every few minutes", now, StringComparison.Ordinal);
+        foreach (string field in new[] { "s1-stir", "s1-stir-bath" })
+        {
+            string select = old[old.IndexOf($"name=\"{field}\"", StringComparison.Ordinal)..];
+            Assert.Contains("value=\"few\" selected", select[..select.IndexOf("</select>", StringComparison.Ordinal)], StringComparison.Ordinal);
+        }
+
+        static string Times(string page) => Verdict(page)[Verdict(page).IndexOf("<tbody>", StringComparison.Ordinal)..];
+    }
+
+    [Theory]
+    [InlineData("s1-place=ice", "not stirred")]
+    [InlineData("s1-place=ice&s1-stir=all&s1-stir-bath=few", "the stock stirred all the time, the bath every few minutes")]
+    [InlineData("s1-place=ice&s1-stir=few", "the stock stirred every few minutes, the bath not")]
+    [InlineData("s1-place=sink&s1-stir-bath=all", "the bath stirred all the time, the stock not")]
+    [InlineData("s1-place=running&s1-stir=few&s1-stir-bath=all", "in running tap water, stirred every few minutes")]
+    [InlineData("s1-place=fridge&s1-lid=on&s1-stir=few", "lid on, stirred every few minutes")]
+    public async Task What_is_stirred_is_said_with_the_way(string query, string words) =>
+        Assert.Contains(words, Verdict(WebUtility.HtmlDecode(await PageAsync($"/cooling?litres=10&{query}"))), StringComparison.Ordinal);
+
+    [Fact]
+    public async Task Every_way_offered_says_what_stirring_it_counts_on_and_its_link_asks_for_it()
+    {
+        string page = WebUtility.HtmlDecode(await PageAsync("/cooling?" + TenLitres));
+        string ways = page[page.IndexOf("<ol class=\"ways\">", StringComparison.Ordinal)..page.IndexOf("</ol>", StringComparison.Ordinal)];
+        foreach (string way in ways.Split("<li>").Skip(1).Where(way => way.Contains("ice bath", StringComparison.Ordinal)))
+        {
+            Assert.Matches("not stirred|stirred every few minutes|stirred all the time", way);
+            Assert.Equal(way.Contains("all the time", StringComparison.Ordinal), way.Contains("stir-bath=all", StringComparison.Ordinal));
+            Assert.Equal(way.Contains("every few minutes", StringComparison.Ordinal), way.Contains("stir=few", StringComparison.Ordinal));
+        }
     }
 
     [Fact]
@@ -232,7 +275,7 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     public void Hostile_links_never_fail()
     {
         string[] fields = [.. Web.CoolingCases.CoolingFields.All, .. Web.KeepingTimes.KeepingFields.All, "units"];
-        string[] values = ["0", "-1", "1", "2,5", "95", "1e308", "NaN", "½", "999999999", "own", "none", "fridge", "ice", "bench", "running", "sink", "walk-in", "blast", "pans", "tubs", "jars", "250ml", "quart", "on", "us", "uk-cook-chill", "c", "f", "\0", "\ud800", "<script>alert(1)</script>", "0 90\n10 80\n20 70", "10:30;57,2", "thin", "2026-12-31", "bag"];
+        string[] values = ["0", "-1", "1", "2,5", "95", "1e308", "NaN", "½", "999999999", "own", "none", "fridge", "ice", "bench", "running", "sink", "walk-in", "blast", "pans", "tubs", "jars", "250ml", "quart", "on", "us", "uk-cook-chill", "c", "f", "few", "all", "no", "\0", "\ud800", "<script>alert(1)</script>", "0 90\n10 80\n20 70", "10:30;57,2", "thin", "2026-12-31", "bag"];
         Gen<KeyValuePair<string, string>[]> forms = Gen.Select(Gen.OneOfConst(fields), Gen.OneOfConst(values), (name, value) => KeyValuePair.Create(name, value)).Array[0, 10];
         forms.Sample(
             form =>
@@ -252,6 +295,9 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
 
         static string Escape(string value) => value is "\ud800" ? "%ED%A0%80" : Uri.EscapeDataString(value);
     }
+
+    private static string Verdict(string page) =>
+        page[page.IndexOf("class=\"verdict\"", StringComparison.Ordinal)..page.IndexOf("Ways that pass", StringComparison.Ordinal)];
 
     private async Task<string> PageAsync(string address)
     {
