@@ -14,9 +14,6 @@ internal sealed class KeepingDesk(FieldReader reader, KitchenSetup kitchen, Date
     public const double UsualFreezerCelsius = -18;
     public const double UsualFridgeCelsius = 4;
 
-    /// <summary>Film of water around a bag or tub, W/m2K: our estimate for water that is changed or runs slowly.</summary>
-    public const double WaterFilm = 200;
-
     private const double CentreCelsius = -10;
 
     private static readonly (string Word, ContainerKind Value)[] Kinds = [("tub", ContainerKind.Tub), ("bag", ContainerKind.Bag)];
@@ -63,7 +60,7 @@ internal sealed class KeepingDesk(FieldReader reader, KitchenSetup kitchen, Date
             FreezingTime.Freeze(ask.Portion, ask.From, ask.Freezer, centre),
             centre,
             FreezingTime.Thaw(ask.Portion, ask.Freezer, ask.Fridge, thawed),
-            FreezingTime.Thaw(ask.Portion, ask.Freezer, ask.Tap, thawed, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(WaterFilm)));
+            FreezingTime.Thaw(ask.Portion, ask.Freezer, ask.Tap, thawed, FilmRange.ChangedWater));
     }
 
     /// <summary>Last day under a number of days; null while it lies frozen; the words when it was frozen too late.</summary>

@@ -46,7 +46,10 @@ internal readonly struct FreezingStock : IConductionMaterial
     }
 
     /// <summary>Stock of 97 % water, freezing from -0.5 °C.</summary>
-    internal static FreezingStock Stock { get; } = new(StockFreezingCelsius, 0.97, 1000, 4100, FrozenHeat, 0.57, FrozenConductivity);
+    internal static FreezingStock Stock { get; } = Thawing(1);
+
+    /// <summary>The same, with what is not frozen carrying some times what it conducts, because it moves.</summary>
+    internal static FreezingStock Thawing(double times) => new(StockFreezingCelsius, 0.97, 1000, 4100, FrozenHeat, 0.57 * times, FrozenConductivity);
 
     public bool IsLinear => false;
 

@@ -12,7 +12,7 @@ namespace Stockwright.Keeping;
 public sealed record FrozenPortion(Length? Diameter, Length Height);
 
 /// <summary>How long it takes.</summary>
-/// <param name="Time">By the enthalpy method; the band is the film's 20 %.</param>
+/// <param name="Time">By the enthalpy method; the band comes from film, size and what has thawed (equation C.57 in docs/equations-cooling.md).</param>
 /// <param name="Plank">Plank's time: the freezing itself only. Null when thawing.</param>
 /// <param name="Formula">Pham's time for freezing; for a flat bag thawing, the published thawing formula. Null otherwise.</param>
 public sealed record FreezingEstimate(Band<TimeSpan> Time, TimeSpan? Plank, TimeSpan? Formula);
@@ -20,9 +20,6 @@ public sealed record FreezingEstimate(Band<TimeSpan> Time, TimeSpan? Plank, Time
 /// <summary>Freezing and thawing of a portion of stock by finite volumes in enthalpy (equations C.12 to C.14 and C.50 to C.52 in docs/equations-cooling.md).</summary>
 public static class FreezingTime
 {
-    /// <summary>Film in a still freezer or fridge, W/m2K (6 to 10).</summary>
-    public static readonly HeatTransferCoefficient StillAir = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(8);
-
     /// <summary>Coldest and warmest freezer taken, for freezing in and for what comes out of it.</summary>
     public static readonly (Temperature Least, Temperature Most) FreezerRange = (Temperature.FromDegreesCelsius(-80), Temperature.FromDegreesCelsius(-12));
 
@@ -33,19 +30,26 @@ public static class FreezingTime
     private const int Rings = 12;
     private const int Layers = 12;
     private const double StepsPerPlankTime = 400;
-    private const double FilmSpread = 1.2632;
+
+    /// <summary>A tub is as wide as it says to a twentieth; a bag lies as thick to a tenth (estimates).</summary>
+    private const double TubSpread = 1.05;
+    private const double BagSpread = 1.1;
+
+    /// <summary>Thin stock that has thawed moves, and carries up to twice what it conducts (estimate); stock that has set does not.</summary>
+    private const double ThawedMoves = 2;
 
     /// <summary>Time until the centre is frozen down to a temperature.</summary>
     /// <param name="portion">1 to 60 cm across.</param>
     /// <param name="start">0 to 100 °C.</param>
     /// <param name="freezer">Colder than <paramref name="centre"/>.</param>
     /// <param name="centre">Below -0.5 °C.</param>
-    /// <param name="film">1 to 2000 W/m2K; null for still air.</param>
+    /// <param name="film">1 to 2000 W/m2K at its ends; null for still air.</param>
     /// <returns>Null when it takes longer than <see cref="Longest"/> with the weakest film.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
-    public static FreezingEstimate? Freeze(FrozenPortion portion, Temperature start, Temperature freezer, Temperature centre, HeatTransferCoefficient? film = null)
+    public static FreezingEstimate? Freeze(FrozenPortion portion, Temperature start, Temperature freezer, Temperature centre, FilmRange? film = null)
     {
-        (double h, FreezingFood food) = Checked(portion, film);
+        FilmRange range = film ?? FilmRange.StillAir;
+        (double h, FreezingFood food) = Checked(portion, range);
         PhysicsRange.Within(start.DegreesCelsius, 0, 100, "°C", "The starting temperature", nameof(start));
         double freezing = food.FreezingPoint.DegreesCelsius;
         if (!(centre.DegreesCelsius < freezing && freezer < centre && freezer >= FreezerRange.Least))
@@ -58,7 +62,7 @@ public static class FreezingTime
         TimeSpan plankSlab = FreezingFormulas.Plank(food, FreezingShape.Slab, Length.FromMeters(2 * half), used, freezer);
         double biot = h * half / food.FrozenConductivity.WattsPerMeterKelvin;
         double factor = portion.Diameter is { } diameter ? ShapeFactor(diameter.Meters, portion.Height.Meters, biot) : 1;
-        return Band(portion, h, plankSlab, start.DegreesCelsius, freezer.DegreesCelsius, centre.DegreesCelsius) is { } time
+        return Band(portion, range, plankSlab, start.DegreesCelsius, freezer.DegreesCelsius, centre.DegreesCelsius) is { } time
             ? new FreezingEstimate(time, plankSlab / factor, FreezingFormulas.Pham(food, factor, Length.FromMeters(half), used, freezer, start, centre))
             : null;
     }
@@ -68,12 +72,13 @@ public static class FreezingTime
     /// <param name="start">Frozen, from the coldest of <see cref="FreezerRange"/> to -1 °C.</param>
     /// <param name="around">Temperature of air or water, warmer than <paramref name="centre"/>, at most 60 °C.</param>
     /// <param name="centre">Above -0.5 °C; 0 °C for thawed.</param>
-    /// <param name="film">1 to 2000 W/m2K; null for still air.</param>
+    /// <param name="film">1 to 2000 W/m2K at its ends; null for still air.</param>
     /// <returns>Null when it takes longer than <see cref="Longest"/> with the weakest film.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
-    public static FreezingEstimate? Thaw(FrozenPortion portion, Temperature start, Temperature around, Temperature centre, HeatTransferCoefficient? film = null)
+    public static FreezingEstimate? Thaw(FrozenPortion portion, Temperature start, Temperature around, Temperature centre, FilmRange? film = null)
     {
-        (double h, FreezingFood food) = Checked(portion, film);
+        FilmRange range = film ?? FilmRange.StillAir;
+        (double h, FreezingFood food) = Checked(portion, range);
         PhysicsRange.Within(start.DegreesCelsius, FreezerRange.Least.DegreesCelsius, -1, "°C", "The starting temperature", nameof(start));
         if (!(centre.DegreesCelsius > food.FreezingPoint.DegreesCelsius && around > centre && around.DegreesCelsius <= 60))
         {
@@ -83,7 +88,7 @@ public static class FreezingTime
         HeatTransferCoefficient used = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(h);
         TimeSpan slab = FreezingFormulas.ThawSlab(
             food, Length.FromMeters(Shorter(portion)), used, around, start, ThermalConductivity.FromWattsPerMeterKelvin(0.57));
-        return Band(portion, h, slab, start.DegreesCelsius, around.DegreesCelsius, centre.DegreesCelsius) is { } time
+        return Band(portion, range, slab, start.DegreesCelsius, around.DegreesCelsius, centre.DegreesCelsius) is { } time
             ? new FreezingEstimate(time, null, portion.Diameter is null ? slab : null)
             : null;
     }
@@ -119,21 +124,49 @@ public static class FreezingTime
         return double.PositiveInfinity;
     }
 
-    private static Band<TimeSpan>? Band(FrozenPortion portion, double film, TimeSpan scale, double start, double around, double centre)
+    /// <summary>The middle, and what each input does at each end by itself, in quadrature (C.57).</summary>
+    private static Band<TimeSpan>? Band(FrozenPortion portion, FilmRange film, TimeSpan scale, double start, double around, double centre)
     {
-        double[] times = new double[3];
-        double[] films = [film * FilmSpread, film, film / FilmSpread];
-        Parallel.For(0, 3, i =>
+        bool thaws = around > centre;
+        double spread = portion.Diameter is null ? BagSpread : TubSpread;
+        double middle = film.Central.WattsPerSquareMeterKelvin;
+        (double Film, double Size, double Moves)[] runs =
+        [
+            (middle, 1, 1),
+            (film.High.WattsPerSquareMeterKelvin, 1, 1), (film.Low.WattsPerSquareMeterKelvin, 1, 1),
+            (middle, 1 / spread, 1), (middle, spread, 1),
+            (middle, 1, thaws ? ThawedMoves : 1),
+        ];
+        double[] times = new double[runs.Length];
+        Parallel.For(0, thaws ? runs.Length : runs.Length - 1, i =>
         {
+            double height = portion.Height.Meters * runs[i].Size;
             ConductionGrid grid = portion.Diameter is { } diameter
-                ? ConductionGrid.Cylinder(diameter.Meters / 2, portion.Height.Meters, Rings, Layers)
-                : ConductionGrid.HalfSlab(portion.Height.Meters / 2, SlabCells);
+                ? ConductionGrid.Cylinder(diameter.Meters * runs[i].Size / 2, height, Rings, Layers)
+                : ConductionGrid.HalfSlab(height / 2, SlabCells);
             double step = Math.Max(1, scale.TotalSeconds / StepsPerPlankTime);
-            times[i] = Seconds(grid, FreezingStock.Stock, films[i], portion.Diameter is not null, start, around, centre, step);
+            times[i] = Seconds(grid, FreezingStock.Thawing(runs[i].Moves), runs[i].Film, portion.Diameter is not null, start, around, centre, step);
         });
-        return double.IsFinite(times.Max())
-            ? new Band<TimeSpan>(TimeSpan.FromSeconds(times[0]), TimeSpan.FromSeconds(times[1]), TimeSpan.FromSeconds(times[2]))
-            : null;
+        if (!times.All(double.IsFinite))
+        {
+            return null;
+        }
+
+        double sooner = Together(times[0], times[1], times[3], thaws ? times[5] : times[0]);
+        double later = Together(times[0], times[2], times[4]);
+        return new Band<TimeSpan>(TimeSpan.FromSeconds(times[0] * Math.Exp(-sooner)), TimeSpan.FromSeconds(times[0]), TimeSpan.FromSeconds(times[0] * Math.Exp(later)));
+    }
+
+    private static double Together(double middle, params ReadOnlySpan<double> moved)
+    {
+        double sum = 0;
+        foreach (double each in moved)
+        {
+            double part = Math.Log(each / middle);
+            sum += part * part;
+        }
+
+        return Math.Sqrt(sum);
     }
 
     private static double Shorter(FrozenPortion portion) => Math.Min(portion.Height.Meters, portion.Diameter?.Meters ?? double.PositiveInfinity);
@@ -143,7 +176,7 @@ public static class FreezingTime
         ? FreezingFormulas.FiniteCylinderFactor(diameter / height, biot)
         : Math.Min(3, 2 + ((FreezingFormulas.FiniteCylinderFactor(height / diameter, biot) - 1) / 2));
 
-    private static (double Film, FreezingFood Food) Checked(FrozenPortion portion, HeatTransferCoefficient? film)
+    private static (double Film, FreezingFood Food) Checked(FrozenPortion portion, FilmRange film)
     {
         ArgumentNullException.ThrowIfNull(portion);
         PhysicsRange.Within(portion.Height.Centimeters, 0.5, 60, "cm", "The height of a portion", nameof(portion));
@@ -152,6 +185,8 @@ public static class FreezingTime
             PhysicsRange.Within(diameter.Centimeters, 1, 60, "cm", "The diameter of a portion", nameof(portion));
         }
 
-        return (PhysicsRange.Within((film ?? StillAir).WattsPerSquareMeterKelvin, 1, 2000, "W/m2K", "The film", nameof(film)), FreezingFood.Stock);
+        PhysicsRange.Within(film.Low.WattsPerSquareMeterKelvin, 1, 2000, "W/m2K", "The film", nameof(film));
+        PhysicsRange.Within(film.High.WattsPerSquareMeterKelvin, 1, 2000, "W/m2K", "The film", nameof(film));
+        return (PhysicsRange.Within(film.Central.WattsPerSquareMeterKelvin, 1, 2000, "W/m2K", "The film", nameof(film)), FreezingFood.Stock);
     }
 }

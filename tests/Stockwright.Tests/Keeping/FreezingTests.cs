@@ -118,7 +118,42 @@ public sealed class FreezingTests
         FrozenPortion thin = new(null, Length.FromCentimeters(2));
         FrozenPortion thick = new(null, Length.FromCentimeters(4));
         Assert.True(FreezingTime.Freeze(thin, T(4), T(-18), T(-15))!.Time.Central < FreezingTime.Freeze(thick, T(4), T(-18), T(-15))!.Time.Central);
-        Assert.True(FreezingTime.Thaw(thick, T(-18), T(15), T(0), Film(300))!.Time.Central < FreezingTime.Thaw(thick, T(-18), T(15), T(0))!.Time.Central);
+        Assert.True(FreezingTime.Thaw(thick, T(-18), T(15), T(0), FilmRange.ChangedWater)!.Time.Central < FreezingTime.Thaw(thick, T(-18), T(15), T(0))!.Time.Central);
+    }
+
+    // By hand for a flat bag of 3 cm in water at 15 °C. Thawing goes as R a (P/h + Q a/k) of C.56 (Cleland and others 1986, from memory), with 200 (100 to
+    // 500) W/m2K around it, a tenth more or less of thickness, and up to twice the conductivity where what has thawed moves; ends in quadrature.
+    [Fact]
+    public void A_thaw_in_water_has_the_range_of_its_film_and_its_size()
+    {
+        FrozenPortion bag = new(null, Length.FromCentimeters(3));
+        FreezingEstimate estimate = FreezingTime.Thaw(bag, T(-18), T(15), T(0), FilmRange.ChangedWater)!;
+        double weak = Math.Log(Formula(0.03, 100, 0.57) / Formula(0.03, 200, 0.57));
+        double thick = Math.Log(Formula(0.033, 200, 0.57) / Formula(0.03, 200, 0.57));
+        double strong = Math.Log(Formula(0.03, 500, 0.57) / Formula(0.03, 200, 0.57));
+        double thin = Math.Log(Formula(0.03 / 1.1, 200, 0.57) / Formula(0.03, 200, 0.57));
+        double moves = Math.Log(Formula(0.03, 200, 1.14) / Formula(0.03, 200, 0.57));
+        double slow = Math.Exp(Math.Sqrt((weak * weak) + (thick * thick)));
+        double fast = Math.Exp(-Math.Sqrt((strong * strong) + (thin * thin) + (moves * moves)));
+        Close.To(slow, estimate.Time.High / estimate.Time.Central, 0.05);
+        Close.To(fast, estimate.Time.Low / estimate.Time.Central, 0.08);
+        Assert.True(slow > 1.2 && fast < 0.7);
+
+        // The middle is that of before: 81 min.
+        Close.To(81, estimate.Time.Central.TotalMinutes, 1);
+
+        static double Formula(double thickness, double film, double conductivity) => FreezingFormulas.ThawSlab(
+            FreezingFood.Stock, Length.FromMeters(thickness), Film(film), T(15), T(-18), ThermalConductivity.FromWattsPerMeterKelvin(conductivity)).TotalHours;
+    }
+
+    [Fact]
+    public void A_wider_film_widens_the_band()
+    {
+        FrozenPortion tub = new(Length.FromCentimeters(8.6), Length.FromCentimeters(8.6));
+        Stockwright.Evidence.Band<TimeSpan> usual = FreezingTime.Freeze(tub, T(4), T(-18), T(-10))!.Time;
+        Stockwright.Evidence.Band<TimeSpan> wide = FreezingTime.Freeze(tub, T(4), T(-18), T(-10), FilmRange.Of(8, 4, 14))!.Time;
+        Assert.Equal(usual.Central, wide.Central);
+        Assert.True(wide.Low < usual.Low && wide.High > usual.High);
     }
 
     [Fact]
