@@ -15,7 +15,7 @@ public static class CoolingForecaster
         IReadOnlyList<CoolingProblem> problems = CoolingChecks.Problems(stock, method);
         return problems.Count > 0
             ? new CoolingResult(null, problems)
-            : new CoolingResult(Banded(stock, method, cancellationToken), problems);
+            : new CoolingResult(Banded(stock, [method], cancellationToken)[0], problems);
     }
 
     /// <summary>Forecasts several methods side by side, in their order.</summary>
@@ -28,35 +28,47 @@ public static class CoolingForecaster
         ArgumentNullException.ThrowIfNull(stock);
         ArgumentNullException.ThrowIfNull(methods);
         CoolingResult[] results = [.. methods.Select(method => new CoolingResult(null, CoolingChecks.Problems(stock, method)))];
-        CoolingCourse[] courses = new CoolingCourse[3 * methods.Count];
-        Parallel.For(0, courses.Length, new ParallelOptions { CancellationToken = cancellationToken }, i =>
+        int[] sound = [.. Enumerable.Range(0, methods.Count).Where(i => results[i].Problems.Count == 0)];
+        CoolingForecast[] forecasts = Banded(stock, [.. sound.Select(i => methods[i])], cancellationToken);
+        for (int i = 0; i < sound.Length; i++)
         {
-            if (results[i / 3].Problems.Count == 0)
-            {
-                courses[i] = CoolingRun.Execute(stock, methods[i / 3], Edge(stock, i % 3));
-            }
-        });
+            results[sound[i]] = results[sound[i]] with { Forecast = forecasts[i] };
+        }
 
-        return [.. results.Select((result, i) => result.Problems.Count > 0
-            ? result
-            : result with { Forecast = new CoolingForecast(methods[i], courses[3 * i], courses[(3 * i) + 1], courses[(3 * i) + 2]) })];
+        return results;
     }
 
     /// <summary>The central course alone, unchecked.</summary>
     internal static CoolingCourse Central(CoolingCase stock, CoolingMethod method) =>
         CoolingRun.Execute(stock, method, CoolingFactors.Central(stock));
 
-    private static CoolingForecast Banded(CoolingCase stock, CoolingMethod method, CancellationToken cancellationToken)
+    /// <summary>The middle of each, then what each of its inputs does by itself, then its edges.</summary>
+    private static CoolingForecast[] Banded(CoolingCase stock, IReadOnlyList<CoolingMethod> methods, CancellationToken cancellationToken)
     {
-        CoolingCourse[] courses = new CoolingCourse[3];
-        Parallel.For(0, 3, new ParallelOptions { CancellationToken = cancellationToken }, i => courses[i] = CoolingRun.Execute(stock, method, Edge(stock, i)));
-        return new CoolingForecast(method, courses[0], courses[1], courses[2]);
-    }
+        ParallelOptions options = new() { CancellationToken = cancellationToken };
+        CoolingFactors middle = CoolingFactors.Central(stock);
+        CoolingCourse[] central = new CoolingCourse[methods.Count];
+        Parallel.For(0, central.Length, options, i => central[i] = CoolingRun.Execute(stock, methods[i], middle));
 
-    private static CoolingFactors Edge(CoolingCase stock, int number) => number switch
-    {
-        0 => CoolingFactors.Fast(stock),
-        1 => CoolingFactors.Central(stock),
-        _ => CoolingFactors.Slow(stock),
-    };
+        IReadOnlyList<BandInput>[] inputs = [.. methods.Select(method => BandInput.Of(stock, method))];
+        (int Method, int Input)[] runs = [.. inputs.SelectMany((each, method) => Enumerable.Range(-1, each.Count + 1).Select(input => (method, input)))];
+        double[][] times = new double[runs.Length][];
+        Parallel.For(0, runs.Length, options, i =>
+        {
+            (int method, int input) = runs[i];
+            CoolingFactors moved = input < 0 ? middle : inputs[method][input].At(middle, CoolingBand.Side(inputs[method][input]));
+            times[i] = CoolingRun.SecondsTo(stock, methods[method], moved, CoolingBand.MarksOf(central[method]));
+        });
+
+        (CoolingFactors Fast, CoolingFactors Slow)[] edges = new (CoolingFactors, CoolingFactors)[methods.Count];
+        for (int i = 0, at = 0; i < methods.Count; at += inputs[i].Count + 1, i++)
+        {
+            double[] unmoved = times[at];
+            edges[i] = CoolingBand.Edges(middle, inputs[i], [.. inputs[i].Select((input, j) => -CoolingBand.Side(input) * CoolingBand.Later(unmoved, times[at + 1 + j]))]);
+        }
+
+        CoolingCourse[] courses = new CoolingCourse[2 * methods.Count];
+        Parallel.For(0, courses.Length, options, i => courses[i] = CoolingRun.Execute(stock, methods[i / 2], i % 2 == 0 ? edges[i / 2].Fast : edges[i / 2].Slow));
+        return [.. methods.Select((method, i) => new CoolingForecast(method, courses[2 * i], central[i], courses[(2 * i) + 1]))];
+    }
 }

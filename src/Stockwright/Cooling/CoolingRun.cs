@@ -17,6 +17,9 @@ internal sealed class CoolingRun
     private const double FirstStepSeconds = 5;
     private const double MostStepSeconds = 900;
     private const double AimedChangeKelvins = 0.75;
+
+    /// <summary>Steps are this much longer where only the difference of two courses is wanted.</summary>
+    private const double CoarseSteps = 4;
     private const double WandStepShare = 0.1;
     private const double DoneCelsius = 3;
     private const double FrozenThroughCelsius = -18;
@@ -40,6 +43,8 @@ internal sealed class CoolingRun
     private readonly List<TimeSpan> stepStarts = [];
     private readonly HeatLedger ledger;
     private readonly bool mayFreeze;
+    private readonly double stopCelsius;
+    private readonly double stepScale;
     private LidState? lid;
     private StockBody body;
     private int count = 1;
@@ -55,8 +60,10 @@ internal sealed class CoolingRun
     private double doneCelsius = DoneCelsius;
     private int? stuck;
 
-    private CoolingRun(CoolingCase stock, CoolingMethod method, CoolingFactors factors)
+    private CoolingRun(CoolingCase stock, CoolingMethod method, CoolingFactors factors, double stopCelsius = double.NegativeInfinity)
     {
+        this.stopCelsius = stopCelsius;
+        stepScale = double.IsNegativeInfinity(stopCelsius) ? 1 : CoarseSteps;
         this.stock = stock;
         this.method = method;
         this.factors = factors;
@@ -71,6 +78,13 @@ internal sealed class CoolingRun
 
     internal static CoolingCourse Execute(CoolingCase stock, CoolingMethod method, CoolingFactors factors) =>
         new CoolingRun(stock, method, factors).Run();
+
+    /// <summary>Seconds to each of some temperatures, falling, in coarser steps and no further than the last; the horizon for what is never reached.</summary>
+    internal static double[] SecondsTo(CoolingCase stock, CoolingMethod method, CoolingFactors factors, double[] marks)
+    {
+        CoolingCurve curve = new CoolingRun(stock, method, factors, marks[^1]).Run().Curve;
+        return [.. marks.Select(mark => (curve.FirstAtOrBelow(Temperature.FromDegreesCelsius(mark)) ?? Horizon).TotalSeconds)];
+    }
 
     private CoolingCourse Run()
     {
@@ -104,7 +118,7 @@ internal sealed class CoolingRun
         };
     }
 
-    private bool IsOver => seconds >= Horizon.TotalSeconds - 1e-6 || body.WarmestCelsius <= doneCelsius;
+    private bool IsOver => seconds >= Horizon.TotalSeconds - 1e-6 || body.WarmestCelsius <= Math.Max(doneCelsius, stopCelsius);
 
     private static bool Freezes(CoolingPlace place) =>
         place is CoolingPlace.ColdAir { Store.Air.DegreesCelsius: < FreezingStock.StockFreezingCelsius };
@@ -188,8 +202,8 @@ internal sealed class CoolingRun
             Advance(films, surroundings, wands, length);
             Record(surroundings, number);
             double change = Math.Max(body.LastChange, Math.Abs(surroundings.Celsius - aroundBefore));
-            length *= Math.Clamp(AimedChangeKelvins / Math.Max(change, 1e-6), 0.3, 1.8);
-            length = Math.Clamp(Math.Min(length, surroundings.LongestStepSeconds(body.WarmestCelsius)), 1, MostStepSeconds);
+            length *= Math.Clamp(stepScale * AimedChangeKelvins / Math.Max(change, 1e-6), 0.3, 1.8);
+            length = Math.Clamp(Math.Min(length, surroundings.LongestStepSeconds(body.WarmestCelsius)), 1, stepScale * MostStepSeconds);
         }
 
         if (surroundings is BathSurroundings bath)
@@ -270,7 +284,7 @@ internal sealed class CoolingRun
         double tap = stock.Site.TapWater.DegreesCelsius;
         return place switch
         {
-            CoolingPlace.ColdAir cold => new StoreSurroundings(cold.Store, room, factors.Machine),
+            CoolingPlace.ColdAir cold => new StoreSurroundings(cold.Store, room, factors.Machine, factors.Leak),
             CoolingPlace.IceBath bath => new BathSurroundings(bath.Ice.Kilograms, bath.Water.Kilograms, tap, room),
             CoolingPlace.TapSink { Running: false } sink => new BathSurroundings(0, sink.Water.Kilograms, tap, room),
             CoolingPlace.TapSink => new ConstantSurroundings(tap),

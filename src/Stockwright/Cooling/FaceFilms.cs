@@ -56,16 +56,17 @@ internal sealed class FaceFilms
     private readonly double fanFilm;
     private readonly double crowding;
     private readonly double steamShare;
+    private readonly double emissivity;
     private double wallOuter = double.NaN;
     private double wallInner;
 
     internal FaceFilms(CoolingStep step, LidState? lid, CoolingVessel vessel, int count, double depth, KitchenSite site, double airPascals, CoolingFactors factors)
     {
-        place = step.Place;
-        stockShare = Share(step.StockStirring);
-        bathShare = step.HasBathToStir ? Share(step.BathStirring) : 0;
-        this.lid = lid;
         this.factors = factors;
+        place = step.Place;
+        stockShare = ShareOf(step.StockStirring);
+        bathShare = step.HasBathToStir ? ShareOf(step.BathStirring) : 0;
+        this.lid = lid;
         this.vessel = vessel;
         this.depth = depth;
         surfaceDiameter = Math.Sqrt(4 * vessel.FloorSquareMetres / Math.PI);
@@ -73,9 +74,10 @@ internal sealed class FaceFilms
         humidity = place is CoolingPlace.ColdAir ? StoreHumidity : site.Humidity.DecimalFractions;
         this.airPascals = airPascals;
         double speed = place is CoolingPlace.ColdAir cold ? cold.Store.AirSpeed.MetersPerSecond : 0;
-        fanFilm = speed > 0 ? 7.3 * Math.Pow(speed, 0.8) : 0;
-        crowding = count > 1 && place is CoolingPlace.ColdAir ? Crowding : 1;
-        steamShare = LidEscape.CentralFraction(step.Lid) * factors.Film;
+        fanFilm = speed > 0 ? 7.3 * Math.Pow(speed, 0.8) * factors.Convection : 0;
+        crowding = count > 1 && place is CoolingPlace.ColdAir ? Crowding * factors.Crowding : 1;
+        steamShare = Math.Min(1, LidEscape.CentralFraction(step.Lid) * (step.Lid.Kind == LidKind.Off ? 1 : factors.Escape)) * factors.Film;
+        emissivity = Math.Min(1, vessel.Emissivity.DecimalFractions * factors.Emissivity);
     }
 
     /// <summary>Stirring keeps the stock even and unset.</summary>
@@ -88,6 +90,8 @@ internal sealed class FaceFilms
         Stirring.AllTheTime => 1,
         _ => 0,
     };
+
+    private double ShareOf(Stirring stirring) => Math.Min(1, Share(stirring) * (stirring == Stirring.EveryFewMinutes ? factors.StirShare : 1));
 
     /// <summary>A film over time: still for the rest of it; stirring never weakens what gravity drives.</summary>
     internal static double Average(double still, double stirred, double share) => still + (share * Math.Max(0, stirred - still));
@@ -102,15 +106,17 @@ internal sealed class FaceFilms
     {
         bool bath = place is CoolingPlace.IceBath or CoolingPlace.TapSink;
         double inside = Inside(bulk, side, around, bath, out double outward);
-        ConductionBoundary sideFace = new(outward, 1 / inside, around);
+        double size = factors.Size;
+        ConductionBoundary sideFace = new(size * outward, 1 / (size * inside), around);
+        double floor = BathFloor * factors.Floor * size;
         ConductionBoundary bottom = place switch
         {
-            CoolingPlace.Bench => ConductionBoundary.Convective(BenchFloor * factors.Air, room),
-            CoolingPlace.ColdAir => ConductionBoundary.Convective(ShelfFloor * factors.Air * crowding, around),
-            _ => new ConductionBoundary(BathFloor * outward, 1 / (BathFloor * inside), around),
+            CoolingPlace.Bench => ConductionBoundary.Convective(BenchFloor * factors.Floor * size, room),
+            CoolingPlace.ColdAir => ConductionBoundary.Convective(ShelfFloor * factors.Floor * size * crowding, around),
+            _ => new ConductionBoundary(floor * outward, 1 / (floor * inside), around),
         };
         double air = bath ? room : around;
-        return new Faces(sideFace, bottom, Top(surface, air, seconds), Steam(surface, air), inside, KeepsEven ? 0 : factors.WallShare);
+        return new Faces(sideFace, bottom, Top(surface, air, seconds), size * Steam(surface, air), inside, KeepsEven ? 0 : factors.WallShare);
     }
 
     private double Inside(double bulk, double side, double around, bool bath, out double outward)
@@ -129,7 +135,7 @@ internal sealed class FaceFilms
             double outside = Outside(around);
             if (bath)
             {
-                inside *= factors.Bath;
+                inside *= factors.Inside;
             }
 
             outward = 1 / (vessel.WallResistanceSquareMetreKelvinsPerWatt + (1 / outside));
@@ -143,38 +149,35 @@ internal sealed class FaceFilms
 
     private double Outside(double around) => place switch
     {
-        CoolingPlace.IceBath => IceWater(LooseIceContact * Still(around)) * factors.Bath,
-        CoolingPlace.TapSink { Running: true } => MovingWater * factors.Bath,
-        CoolingPlace.TapSink => Average(Still(around), MovingWater, bathShare) * factors.Bath,
+        CoolingPlace.IceBath => Average(Average(LooseIceContact * Still(around) * factors.StillBath, RockedLooseIce * factors.RockedIce, stockShare), MovingIceWater * factors.MovingBath, bathShare),
+        CoolingPlace.TapSink { Running: true } => MovingWater * factors.MovingBath,
+        CoolingPlace.TapSink => Average(Still(around) * factors.StillBath, MovingWater * factors.MovingBath, bathShare),
         _ => (Math.Max(
                 fanFilm,
-                SurfaceLosses.VerticalWallWattsPerSquareMetreKelvin(wallOuter + 273.15, around + 273.15, depth, airPascals))
-            + SurfaceLosses.RadiationWattsPerSquareMetreKelvin(wallOuter + 273.15, around + 273.15, vessel.Emissivity.DecimalFractions))
-            * factors.Air * crowding,
+                factors.Convection * SurfaceLosses.VerticalWallWattsPerSquareMetreKelvin(wallOuter + 273.15, around + 273.15, depth, airPascals))
+            + SurfaceLosses.RadiationWattsPerSquareMetreKelvin(wallOuter + 273.15, around + 273.15, emissivity))
+            * crowding,
     };
 
     private double Still(double around) => WaterFilm.VerticalWallWattsPerSquareMetreKelvin(around, wallOuter, depth);
-
-    private double IceWater(double still) => Average(Average(still, RockedLooseIce, stockShare), MovingIceWater, bathShare);
 
     private ConductionBoundary Top(double surface, double air, double seconds)
     {
         if (lid is null)
         {
-            return ConductionBoundary.Convective(UpFilm(surface, air, PotLosses.WaterEmissivity) * factors.Air * crowding, air);
+            return ConductionBoundary.Convective(UpFilm(surface, air, PotLosses.WaterEmissivity) * factors.Size * crowding, air);
         }
 
-        double emissivity = vessel.Emissivity.DecimalFractions;
         return lid.Face(
-            LidState.UnderFilm(surface, lid.Celsius, surfaceDiameter, emissivity, airPascals),
-            UpFilm(lid.Celsius, air, emissivity) * factors.Air * crowding,
+            LidState.UnderFilm(surface, lid.Celsius, surfaceDiameter, emissivity, airPascals) * factors.UnderLid * factors.Size,
+            UpFilm(lid.Celsius, air, emissivity) * factors.Size * crowding,
             air,
             seconds);
     }
 
-    private double UpFilm(double surface, double air, double emissivity) =>
-        Math.Max(fanFilm, SurfaceLosses.LevelPlateFacingUpWattsPerSquareMetreKelvin(surface + 273.15, air + 273.15, surfaceDiameter, airPascals))
-        + SurfaceLosses.RadiationWattsPerSquareMetreKelvin(surface + 273.15, air + 273.15, emissivity);
+    private double UpFilm(double surface, double air, double emitting) =>
+        Math.Max(fanFilm, factors.Convection * SurfaceLosses.LevelPlateFacingUpWattsPerSquareMetreKelvin(surface + 273.15, air + 273.15, surfaceDiameter, airPascals))
+        + SurfaceLosses.RadiationWattsPerSquareMetreKelvin(surface + 273.15, air + 273.15, emitting);
 
     private double Steam(double surface, double air)
     {

@@ -3,6 +3,9 @@ namespace Stockwright.Cooling;
 /// <summary>What the vessels stand in: takes their heat and may warm (equations C.6 to C.8 in docs/equations-cooling.md).</summary>
 internal abstract class Surroundings
 {
+    /// <summary>Nearer than this they cannot be carried far past the stock, and shorter steps would only cost time.</summary>
+    protected const double LeastDifferenceKelvins = 0.1;
+
     private double lastRise;
     private double lastSeconds;
 
@@ -52,11 +55,14 @@ internal sealed class BathSurroundings : Surroundings
 {
     internal const double LatentHeat = 333600;
     private const double WaterSpecificHeat = 4200;
+    private const double TellingDifferenceKelvins = 2;
 
     private readonly double kilograms;
     private readonly double roomCelsius;
     private readonly double roomWattsPerKelvin;
     private double enthalpy;
+    private double load;
+    private double wattsPerKelvin;
 
     internal BathSurroundings(double iceKilograms, double waterKilograms, double tapCelsius, double roomCelsius)
     {
@@ -79,8 +85,21 @@ internal sealed class BathSurroundings : Surroundings
     /// <summary>Heat above water at 0 C, J; below nothing while there is ice.</summary>
     internal double Joules => enthalpy;
 
+    /// <summary>Load over difference is the pace at which a small bath nears the stock, told while they differ enough to tell; ice holds it where it is.</summary>
+    internal override double LongestStepSeconds(double stockCelsius)
+    {
+        double difference = stockCelsius - Celsius;
+        if (Math.Abs(difference) > TellingDifferenceKelvins)
+        {
+            wattsPerKelvin = Math.Abs(load / difference);
+        }
+
+        return wattsPerKelvin > 0 && enthalpy > 0 ? kilograms * WaterSpecificHeat / wattsPerKelvin : double.PositiveInfinity;
+    }
+
     protected override double? Absorb(double joules, double seconds)
     {
+        load = joules / seconds;
         double before = enthalpy;
         enthalpy += joules + (roomWattsPerKelvin * (roomCelsius - MidCelsius(seconds)) * seconds);
         return before < 0 && enthalpy >= 0 ? seconds * before / (before - enthalpy) : null;
@@ -92,9 +111,6 @@ internal sealed class StoreSurroundings : Surroundings
 {
     private const double StepShare = 0.3;
 
-    /// <summary>Nearer than this the air cannot be carried far past the stock, and shorter steps would only cost time.</summary>
-    private const double LeastDifferenceKelvins = 0.1;
-
     private readonly double holds;
     private readonly double room;
     private readonly double leak;
@@ -104,12 +120,12 @@ internal sealed class StoreSurroundings : Surroundings
     private double celsius;
     private double load;
 
-    internal StoreSurroundings(ColdStore store, double roomCelsius, double machineFactor)
+    internal StoreSurroundings(ColdStore store, double roomCelsius, double machineFactor, double leakFactor)
     {
         holds = store.Air.DegreesCelsius;
         celsius = holds;
         room = roomCelsius;
-        leak = store.LeakWattsPerKelvin;
+        leak = store.LeakWattsPerKelvin * leakFactor;
         capacity = store.HeatCapacity.JoulesPerKelvin;
 
         // At the weak edge of the band it still holds its temperature empty: it does so in this kitchen.

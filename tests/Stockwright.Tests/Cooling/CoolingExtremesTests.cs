@@ -53,6 +53,18 @@ public sealed class CoolingExtremesTests
         Assert.InRange(forecast.Central.Samples.Min(sample => sample.Coldest.DegreesCelsius), -1, 3);
     }
 
+    // A cup of water around thirty litres nears the stock in a minute: it is never carried past it, neither in a course nor in the coarse ones its band is found by.
+    [Fact]
+    public void A_cup_of_water_around_a_big_pot()
+    {
+        CoolingMethod method = Cases.In(new CoolingPlace.TapSink(false, Mass.FromKilograms(0.5)));
+        CoolingForecast forecast = Answered(Cases.Pot(30), method);
+        foreach (CoolingCourse course in new[] { forecast.Fast, forecast.Central, forecast.Slow })
+        {
+            Assert.All(course.Samples.Skip(1), sample => Assert.InRange(sample.Surroundings.DegreesCelsius, 14, sample.Warmest.DegreesCelsius + 1));
+        }
+    }
+
     private static CoolingForecast Answered(CoolingCase stock, CoolingMethod method)
     {
         CoolingResult result = CoolingForecaster.Forecast(stock, method);
