@@ -6,6 +6,8 @@ namespace Stockwright.Cooling;
 /// <summary>Finds ways of cooling that meet a limit with what a kitchen owns.</summary>
 public static class CoolingAdvisor
 {
+    private const double FewMinutesWork = 0.5 / 3;
+
     /// <summary>Tries every way the kit allows and ranks them by certainty, then by handwork, then by time.</summary>
     /// <param name="stock">The stock.</param>
     /// <param name="kit">What the kitchen owns.</param>
@@ -55,7 +57,7 @@ public static class CoolingAdvisor
         _ => 3,
     };
 
-    /// <summary>Who stirs all the time stands there until the step is over.</summary>
+    /// <summary>Who stirs all the time stands there until the step is over; every few minutes takes half a minute in every three.</summary>
     private static int StirringMinutes(CoolingForecast forecast)
     {
         IReadOnlyList<TimeSpan> starts = forecast.Central.StepStarts;
@@ -64,7 +66,8 @@ public static class CoolingAdvisor
         {
             CoolingStep step = forecast.Method.Steps[i];
             TimeSpan end = i + 1 < starts.Count ? starts[i + 1] : forecast.Central.Curve.End;
-            minutes += step.StockStirring == Stirring.AllTheTime || (step.HasBathToStir && step.BathStirring == Stirring.AllTheTime) ? (end - starts[i]).TotalMinutes : 0;
+            Stirring most = step.HasBathToStir && step.BathStirring > step.StockStirring ? step.BathStirring : step.StockStirring;
+            minutes += (end - starts[i]).TotalMinutes * most switch { Stirring.AllTheTime => 1, Stirring.EveryFewMinutes => FewMinutesWork, _ => 0 };
         }
 
         return (int)Math.Ceiling(minutes);

@@ -56,6 +56,23 @@ internal static class CoolingBand
         }
     }
 
+    /// <summary>Ends of some other figure over its middle: what each input does to its logarithm at its <see cref="Side"/>, in quadrature towards either end.</summary>
+    internal static (double Low, double High) Ends(IReadOnlyList<BandInput> inputs, IReadOnlyList<double> logarithms)
+    {
+        double up = 0;
+        double down = 0;
+        for (int i = 0; i < inputs.Count; i++)
+        {
+            double there = double.IsFinite(logarithms[i]) ? logarithms[i] : 0;
+            double shorter = Math.Min(inputs[i].SlowLength, inputs[i].FastLength) / Math.Max(Math.Max(inputs[i].SlowLength, inputs[i].FastLength), double.Epsilon);
+            double other = -there * shorter;
+            up += Math.Pow(Math.Max(there, other), 2);
+            down += Math.Pow(Math.Min(there, other), 2);
+        }
+
+        return (Math.Exp(-Math.Sqrt(down)), Math.Exp(Math.Sqrt(up)));
+    }
+
     /// <summary>
     /// How far each input goes towards its end, so that together they move the time by the root of the sum of the squares of what each
     /// does alone: each by its share of that root.

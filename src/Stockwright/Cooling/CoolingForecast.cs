@@ -90,16 +90,19 @@ public sealed record CoolingForecast(CoolingMethod Method, CoolingCourse Fast, C
         get
         {
             ColdStore? store = Method.Steps.Select(step => step.Place).OfType<CoolingPlace.ColdAir>().LastOrDefault()?.Store;
-            if (store is null || Central.WarmestStore is not { } central || Fast.WarmestStore is not { } fast || Slow.WarmestStore is not { } slow)
+            if (store is null || Central.WarmestStore is not { } central)
             {
                 return null;
             }
 
-            double[] rises = [.. new[] { fast.Air, central.Air, slow.Air }.Select(air => air.DegreesCelsius - store.Air.DegreesCelsius)];
+            double rise = central.Air.DegreesCelsius - store.Air.DegreesCelsius;
             return new Band<TemperatureDelta>(
-                TemperatureDelta.FromKelvins(rises.Min()), TemperatureDelta.FromKelvins(rises[1]), TemperatureDelta.FromKelvins(rises.Max()));
+                TemperatureDelta.FromKelvins(rise * RiseEnds.Low), TemperatureDelta.FromKelvins(rise), TemperatureDelta.FromKelvins(rise * RiseEnds.High));
         }
     }
+
+    /// <summary>Ends of the rise over its middle: what cools the stock sooner may warm the air more, so the edges of the time are not its edges.</summary>
+    internal (double Low, double High) RiseEnds { get; init; } = (1, 1);
 }
 
 /// <summary>A forecast, or the reasons there is none.</summary>

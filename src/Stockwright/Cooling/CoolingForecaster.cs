@@ -52,23 +52,26 @@ public static class CoolingForecaster
 
         IReadOnlyList<BandInput>[] inputs = [.. methods.Select(method => BandInput.Of(stock, method))];
         (int Method, int Input)[] runs = [.. inputs.SelectMany((each, method) => Enumerable.Range(-1, each.Count + 1).Select(input => (method, input)))];
-        double[][] times = new double[runs.Length][];
+        (double[] Seconds, double StoreCelsius)[] coarse = new (double[], double)[runs.Length];
         Parallel.For(0, runs.Length, options, i =>
         {
             (int method, int input) = runs[i];
             CoolingFactors moved = input < 0 ? middle : inputs[method][input].At(middle, CoolingBand.Side(inputs[method][input]));
-            times[i] = CoolingRun.SecondsTo(stock, methods[method], moved, CoolingBand.MarksOf(central[method]));
+            coarse[i] = CoolingRun.Coarse(stock, methods[method], moved, CoolingBand.MarksOf(central[method]));
         });
 
         (CoolingFactors Fast, CoolingFactors Slow)[] edges = new (CoolingFactors, CoolingFactors)[methods.Count];
+        (double Low, double High)[] rises = new (double, double)[methods.Count];
         for (int i = 0, at = 0; i < methods.Count; at += inputs[i].Count + 1, i++)
         {
-            double[] unmoved = times[at];
-            edges[i] = CoolingBand.Edges(middle, inputs[i], [.. inputs[i].Select((input, j) => -CoolingBand.Side(input) * CoolingBand.Later(unmoved, times[at + 1 + j]))]);
+            (double[] seconds, double air) = coarse[at];
+            double holds = methods[i].Steps.Select(step => step.Place).OfType<CoolingPlace.ColdAir>().LastOrDefault()?.Store.Air.DegreesCelsius ?? double.NaN;
+            edges[i] = CoolingBand.Edges(middle, inputs[i], [.. inputs[i].Select((input, j) => -CoolingBand.Side(input) * CoolingBand.Later(seconds, coarse[at + 1 + j].Seconds))]);
+            rises[i] = CoolingBand.Ends(inputs[i], [.. inputs[i].Select((_, j) => Math.Log((coarse[at + 1 + j].StoreCelsius - holds) / (air - holds)))]);
         }
 
         CoolingCourse[] courses = new CoolingCourse[2 * methods.Count];
         Parallel.For(0, courses.Length, options, i => courses[i] = CoolingRun.Execute(stock, methods[i / 2], i % 2 == 0 ? edges[i / 2].Fast : edges[i / 2].Slow));
-        return [.. methods.Select((method, i) => new CoolingForecast(method, courses[2 * i], central[i], courses[(2 * i) + 1]))];
+        return [.. methods.Select((method, i) => new CoolingForecast(method, courses[2 * i], central[i], courses[(2 * i) + 1]) { RiseEnds = rises[i] })];
     }
 }

@@ -79,11 +79,16 @@ internal sealed class CoolingRun
     internal static CoolingCourse Execute(CoolingCase stock, CoolingMethod method, CoolingFactors factors) =>
         new CoolingRun(stock, method, factors).Run();
 
-    /// <summary>Seconds to each of some temperatures, falling, in coarser steps and no further than the last; the horizon for what is never reached.</summary>
-    internal static double[] SecondsTo(CoolingCase stock, CoolingMethod method, CoolingFactors factors, double[] marks)
+    /// <summary>
+    /// Seconds to each of some temperatures, falling, in coarser steps and no further than the last; the horizon for what is never
+    /// reached. With them how warm a cold store gets, C; not a number without one.
+    /// </summary>
+    internal static (double[] Seconds, double StoreCelsius) Coarse(CoolingCase stock, CoolingMethod method, CoolingFactors factors, double[] marks)
     {
-        CoolingCurve curve = new CoolingRun(stock, method, factors, marks[^1]).Run().Curve;
-        return [.. marks.Select(mark => (curve.FirstAtOrBelow(Temperature.FromDegreesCelsius(mark)) ?? Horizon).TotalSeconds)];
+        CoolingCourse course = new CoolingRun(stock, method, factors, marks[^1]).Run();
+        return (
+            [.. marks.Select(mark => (course.Curve.FirstAtOrBelow(Temperature.FromDegreesCelsius(mark)) ?? Horizon).TotalSeconds)],
+            course.WarmestStore?.Air.DegreesCelsius ?? double.NaN);
     }
 
     private CoolingCourse Run()

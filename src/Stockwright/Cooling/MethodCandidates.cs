@@ -7,7 +7,7 @@ namespace Stockwright.Cooling;
 
 /// <summary>A way of cooling to try, and what it costs in handwork.</summary>
 /// <param name="Method">The way.</param>
-/// <param name="HandMinutes">Handwork besides standing there to stir all the time.</param>
+/// <param name="HandMinutes">Handwork besides stirring.</param>
 internal sealed record MethodCandidate(CoolingMethod Method, int HandMinutes);
 
 /// <summary>The ways of cooling a kitchen could use; the first is the pot left as it stands.</summary>
@@ -18,7 +18,6 @@ internal static class MethodCandidates
     private const int PutAwayMinutes = 3;
     private const int SinkMinutes = 5;
     private const int BathMinutes = 8;
-    private const int StirMinutes = 15;
     private const string NowAndThen = "stirred every few minutes";
 
     /// <summary>A running tap gives up this far above its own temperature.</summary>
@@ -73,7 +72,7 @@ internal static class MethodCandidates
     private static void AddSink(List<MethodCandidate> list, CoolingCase stock, CoolingKit kit, double end, CoolingStep away, string put)
     {
         Temperature tepid = Temperature.FromDegreesCelsius(Math.Min(stock.Site.TapWater.DegreesCelsius + TapApproachKelvins, stock.Start.DegreesCelsius));
-        list.Add(new(new CoolingMethod("tap", $"Running tap water around the pot, {NowAndThen}{put}", [Tap with { Until = tepid }, away]), SinkMinutes + StirMinutes));
+        list.Add(new(new CoolingMethod("tap", $"Running tap water around the pot, {NowAndThen}{put}", [Tap with { Until = tepid }, away]), SinkMinutes));
         if (kit.Ice is { Kilograms: <= 0 })
         {
             return;
@@ -84,13 +83,13 @@ internal static class MethodCandidates
         {
             Temperature until = Temperature.FromDegreesCelsius(goal);
             string there = $"down to {goal.ToString("0.#", CultureInfo.InvariantCulture)} °C{put}";
-            AddBath(list, kit, $"ice-stirred-{id}", $"Ice bath, stock and bath {NowAndThen}, {there}", Bath(stock.Start, Stirring.EveryFewMinutes), BathMinutes + StirMinutes);
+            AddBath(list, kit, $"ice-stirred-{id}", $"Ice bath, stock and bath {NowAndThen}, {there}", Bath(stock.Start, Stirring.EveryFewMinutes), BathMinutes);
             AddBath(list, kit, $"ice-moving-{id}", $"Ice bath, stock and bath stirred all the time, {there}", Bath(stock.Start, Stirring.AllTheTime), BathMinutes);
             AddBath(list, kit, $"ice-still-{id}", $"Ice bath, left alone, {there}", Bath(stock.Start, Stirring.None), BathMinutes);
             if (tepid > until)
             {
                 CoolingStep bath = Bath(tepid, Stirring.EveryFewMinutes);
-                AddBath(list, kit, $"tap-ice-{id}", $"Running tap water first, then an ice bath, both {NowAndThen}, {there}", bath, SinkMinutes + BathMinutes + StirMinutes, Tap with { Until = tepid });
+                AddBath(list, kit, $"tap-ice-{id}", $"Running tap water first, then an ice bath, both {NowAndThen}, {there}", bath, SinkMinutes + BathMinutes, Tap with { Until = tepid });
             }
 
             CoolingStep Bath(Temperature from, Stirring stirring)
@@ -131,7 +130,7 @@ internal static class MethodCandidates
                 string name = $"{Count(count, owned.Vessel.Name)}, {depth} cm deep, in the {store.Name}";
                 int minutes = PutAwayMinutes + (PourMinutes * count);
                 list.Add(tooHot
-                    ? new(new CoolingMethod(id, $"Running tap water around the pot, {NowAndThen}, then {name}", [Tap with { Until = jarSafe }, step]), minutes + SinkMinutes + StirMinutes)
+                    ? new(new CoolingMethod(id, $"Running tap water around the pot, {NowAndThen}, then {name}", [Tap with { Until = jarSafe }, step]), minutes + SinkMinutes)
                     : new(CoolingMethod.Of(id, name, step), minutes));
             }
         }

@@ -93,6 +93,25 @@ public sealed class BandTests
         static IEnumerable<string> Names(CoolingStep step) => BandInput.Of(Cases.Pot(), Cases.Of(step)).Select(input => input.Name);
     }
 
+    // Arithmetic: +0.3 at the slow end and, as far the other way, -0.3 at the fast one; an input half as long that way -0.2.
+    [Fact]
+    public void Another_figure_has_ends_of_its_own()
+    {
+        (double low, double high) = CoolingBand.Ends([Input(1, 1), Input(1, 0.5)], [0.3, 0.4]);
+        Close.To(Math.Exp(0.5), high, 1e-12);
+        Close.To(Math.Exp(-Math.Sqrt(0.13)), low, 1e-12);
+        Assert.Equal((1.0, 1.0), CoolingBand.Ends([Input(0, 0)], [double.NaN]));
+    }
+
+    // What a fridge warms by hangs on its machine, 0.7 to 1.5 of its strength, and on how fast the pot gives: both ways from the middle.
+    [Fact]
+    public void The_rise_of_a_fridge_has_a_range_on_both_sides()
+    {
+        Band<TemperatureDelta> rise = CoolingForecaster.Forecast(Cases.Pot(), Cases.Of(Cases.Stand(Cases.Fridge) with { Lid = LidPosition.On })).Forecast!.StoreRise!.Value;
+        Assert.True(rise.Low.Kelvins < 0.85 * rise.Central.Kelvins, $"{rise}");
+        Assert.True(rise.High.Kelvins > 1.1 * rise.Central.Kelvins, $"{rise}");
+    }
+
     // Seven measured coolings in air and sinks lay at 0.79 to 1.13 of the middle: a band much wider than that says too little, one narrower too much.
     [Theory]
     [InlineData("fridge")]

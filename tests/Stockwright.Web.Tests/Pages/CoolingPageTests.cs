@@ -168,6 +168,31 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     }
 
     [Fact]
+    public async Task Hot_stock_comes_with_the_caution_of_lifting_it()
+    {
+        string bath = Verdict(await PageAsync("/cooling?litres=10&start=95&s1-place=ice"));
+        Assert.Contains("Hot stock scalds", bath, StringComparison.Ordinal);
+        Assert.Contains("below the rim", bath, StringComparison.Ordinal);
+        Assert.DoesNotContain("below the rim", Verdict(await PageAsync("/cooling?litres=10&start=95&s1-place=fridge")), StringComparison.Ordinal);
+        Assert.DoesNotContain("Hot stock scalds", Verdict(await PageAsync("/cooling?litres=10&start=40&s1-place=ice")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_time_no_course_reaches_is_said_once()
+    {
+        string page = WebUtility.HtmlDecode(await PageAsync("/cooling?litres=80&vessel=own&pot-diameter=50&pot-height=60&s1-place=bench"));
+        Assert.Contains("over two days", Verdict(page), StringComparison.Ordinal);
+        Assert.DoesNotContain("over two days to over two days", Verdict(page), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Stirred_now_and_then_it_says_to_stir_before_reading()
+    {
+        Assert.Contains("stir before you read", await PageAsync("/cooling?litres=10&s1-place=ice&s1-stir=few&s1-until=5"), StringComparison.Ordinal);
+        Assert.DoesNotContain("stir before you read", await PageAsync("/cooling?litres=10&s1-place=ice&s1-stir=all&s1-until=5"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Starting_below_the_clock_is_said()
     {
         Assert.Contains("This starts below the 57", await PageAsync("/cooling?litres=2&start=50"), StringComparison.Ordinal);
