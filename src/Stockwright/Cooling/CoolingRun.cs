@@ -123,7 +123,10 @@ internal sealed class CoolingRun
         };
     }
 
-    private bool IsOver => seconds >= Horizon.TotalSeconds - 1e-6 || body.WarmestCelsius <= Math.Max(doneCelsius, stopCelsius);
+    // A course that does not cool at all stops where it starts, but not before it has begun.
+    private bool IsOver => seconds >= Horizon.TotalSeconds - 1e-6
+        || body.WarmestCelsius <= doneCelsius
+        || (samples.Count > 0 && body.WarmestCelsius <= stopCelsius);
 
     private static bool Freezes(CoolingPlace place) =>
         place is CoolingPlace.ColdAir { Store.Air.DegreesCelsius: < FreezingStock.StockFreezingCelsius };

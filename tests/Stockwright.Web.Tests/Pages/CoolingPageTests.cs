@@ -46,6 +46,7 @@ public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture
     [InlineData("litres=500&vessel=own&start=105&pot-diameter=120&pot-height=120&s1-place=fridge")]
     [InlineData("litres=500&vessel=own&start=105&pot-diameter=120&pot-height=120&pans=200")]
     [InlineData("litres=0.1&vessel=own&pot-diameter=8&pot-height=4&kit-wands=10")]
+    [InlineData("litres=4.28&start=93&vessel=pot-10&s1-place=fridge&s1-minutes=0")]
     [InlineData("s1-place=running&s1-into=jars&s1-deep=0.5&s1-wands=7")]
     public async Task What_the_form_allows_is_answered(string query) =>
         Assert.Contains("It takes", await PageAsync($"/cooling?{query}"), StringComparison.Ordinal);
