@@ -275,6 +275,15 @@ public sealed class SqliteSafetyTests
             }
         }
 
+        // Another test that clears all pools would else close the last connection, and with it the log.
+        await using SqliteConnection holds = new($"Data Source={running.File};Pooling=False");
+        await holds.OpenAsync(Stop);
+        await using (SqliteCommand reads = holds.CreateCommand())
+        {
+            reads.CommandText = "SELECT count(*) FROM Batches";
+            await reads.ExecuteScalarAsync(Stop);
+        }
+
         await running.Logs.AppendAsync(Batches.Entry(running, batch, new LogFact.Noted("before")), Stop);
         if (how is ["backup"])
         {
