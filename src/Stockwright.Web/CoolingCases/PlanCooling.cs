@@ -10,8 +10,8 @@ namespace Stockwright.Web.CoolingCases;
 /// <param name="Volume">Stock of one round.</param>
 /// <param name="Start">Temperature it is strained at.</param>
 /// <param name="Vessel">The pot, filled so far; null when it does not hold it.</param>
-/// <param name="Fridge">The pot in the household fridge, lid on; null when it cannot be reckoned.</param>
-/// <param name="IceBath">The ice bath first; null when it cannot be reckoned.</param>
+/// <param name="Fridge">The pot in the household fridge, lid on; null when it cannot be calculated.</param>
+/// <param name="IceBath">The ice bath first; null when it cannot be calculated.</param>
 public sealed record PlanCooling(Volume Volume, Temperature Start, CoolingVessel? Vessel, JudgedMethod? Fridge, JudgedMethod? IceBath)
 {
     /// <summary>Works it out for one round of a plan.</summary>

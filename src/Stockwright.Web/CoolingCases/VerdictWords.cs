@@ -34,9 +34,9 @@ internal static class VerdictWords
             case CoolingOutcome.MayFail:
                 return "May fail the limit";
             case CoolingOutcome.Unfinished when verdict.Central.ClockStartedAt is null:
-                return "Far too slow to judge: in the time reckoned it does not even cool to where the clock starts";
+                return "Far too slow to judge: in the time looked at it does not even cool to where the clock starts";
             default:
-                return "Not decided: the time reckoned ends before the limit's does";
+                return "Not decided: the time looked at ends before the limit's does";
         }
     }
 

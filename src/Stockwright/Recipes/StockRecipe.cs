@@ -184,7 +184,7 @@ public sealed record StockRecipe
     /// <summary>Advice worth a line on the plan.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
 
-    /// <summary>What the models do not reckon for this stock, and which way their figures err; shown with the plan.</summary>
+    /// <summary>What the models do not calculate for this stock, and which way their figures err; shown with the plan.</summary>
     public IReadOnlyList<string> NotCovered { get; init; } = [];
 
     /// <summary>Name of the recipe this one was copied from; null for a standing recipe.</summary>

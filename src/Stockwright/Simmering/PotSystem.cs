@@ -60,13 +60,13 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
 
     /// <summary>
     /// Specific heat of liquid water between 15 and 95 C, J/(kg K): the mean slope of the IAPWS enthalpy,
-    /// (398.087 - 62.980) kJ/kg over 80 K (heat.md 1.2).
+    /// (398.087 - 62.980) kJ/kg over 80 K.
     /// </summary>
     public const double LiquidSpecificHeat = 4188.8;
 
     /// <summary>
     /// Loss of a pot kept at the boil as gently as a cook can, kg/(m2 s): 8 kg/(m2 h), the middle of a lively simmer
-    /// (6 to 12, stock.md 1.2, estimate). Bubbles break the film, so the film factor does not apply.
+    /// (6 to 12, estimate). Bubbles break the film, so the film factor does not apply.
     /// </summary>
     public const double GentleBoilFlux = 8.0 / 3600;
 
