@@ -205,19 +205,21 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
             return SealedLeak * lidFactor * Math.Clamp((celsius - 80) / 15, 0, 1);
         }
 
+        // The spread of a locked lid is that of its valve; while it is open the surface's own is as far as it goes.
+        double factor = environment.IsSealed ? Math.Clamp(lidFactor, SurfaceFilm.Default.Low / SurfaceFilm.Default.Value, SurfaceFilm.Default.High / SurfaceFilm.Default.Value) : lidFactor;
         double surfaceCelsius = Math.Clamp(celsius, 0, environment.BoilingCelsius);
         double transfer = Math.Max(0, film * environment.CleanFlux(surfaceCelsius));
         double bubbling = Math.Clamp((celsius - environment.BoilingCelsius + BubblingKelvins) / (BubblingKelvins - BoilTolerance), 0, 1);
         if (bubbling <= 0 || Mode == HeatMode.Full)
         {
-            return Surface * Escape * lidFactor * transfer;
+            return Surface * Escape * factor * transfer;
         }
 
         // At the boil bubbles break the film and the burner decides; a cook keeps it as asked, and the hob is the limit.
         double share = bubbling * bubbling * (3 - (2 * bubbling));
-        double asked = Surface * Escape * lidFactor * Math.Max(transfer, share * (IsRolling ? RollingBoilFlux : GentleBoilFlux));
+        double asked = Surface * Escape * factor * Math.Max(transfer, share * (IsRolling ? RollingBoilFlux : GentleBoilFlux));
         double limit = Math.Max(0, FullHeat - environment.LossWatts(celsius)) / LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
-        return Math.Max(Surface * Escape * lidFactor * transfer, Math.Min(asked, limit));
+        return Math.Max(Surface * Escape * factor * transfer, Math.Min(asked, limit));
     }
 
     /// <summary>Heat that holds a temperature, W.</summary>
