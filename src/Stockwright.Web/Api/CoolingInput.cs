@@ -18,6 +18,9 @@ public sealed record CoolingInput
     [Description("Temperature it starts at, 5 to 105 °C; °C or °F.")]
     public double? Start { get; init; }
 
+    [Description("Fat that floats on it, 0 to 50 kg; kg or lb. As on defatted stock when left out.")]
+    public double? Fat { get; init; }
+
     [Description("Stable name of a pot of the kitchen, or own with pot-diameter and pot-height.")]
     public string? Vessel { get; init; }
 

@@ -10,6 +10,7 @@ internal static class CoolingFields
 {
     public const string Litres = "litres";
     public const string Start = "start";
+    public const string Fat = "fat";
     public const string Vessel = "vessel";
     public const string PotDiameter = "pot-diameter";
     public const string PotHeight = "pot-height";
@@ -69,6 +70,7 @@ internal static class CoolingFields
     {
         [Litres] = Measure.Stock,
         [Start] = Measure.Temperature,
+        [Fat] = Measure.Mass,
         [PotDiameter] = Measure.PotLength,
         [PotHeight] = Measure.PotLength,
         [Setting] = Measure.Temperature,

@@ -44,6 +44,7 @@ internal sealed class CoolingReader(FieldReader reader, KitchenSetup kitchen, Co
             Vessel = vessel ?? tub,
             Site = kitchen.Site with { Room = Temperature.FromKelvins(room), TapWater = Temperature.FromKelvins(tap) },
             Setting = setting,
+            FloatingFat = reader.Number(CoolingFields.Fat, "Fat on it", Measure.Mass, 0, 50) is { } fat ? Mass.FromKilograms(fat) : null,
         };
         (List<CoolingStep> steps, List<int> rows) = new StepReader(reader, stock, kit, new StepVessels(pan, tub, jar), limit).Read();
         return reader.Problems.Count > 0

@@ -19,14 +19,16 @@ internal static class CoolingWriter
     public static string LinkTo(CoolingView view, CoolingMethod method) => $"{Page}?{With(view.Typed, method, view.Units).ToQuery()}";
 
     /// <summary>A plan's yield in its pot, put in the fridge with the lid on.</summary>
-    public static string LinkTo(Volume volume, Temperature start, string pot, UnitSystem units, Pot own)
+    public static string LinkTo(PlanCooling cooling, string pot, UnitSystem units, Pot own)
     {
+        ArgumentNullException.ThrowIfNull(cooling);
         ArgumentNullException.ThrowIfNull(own);
         TypedForm form = new(
         [
             KeyValuePair.Create(PlanFields.Units, ReaderUnits.Word(units)),
-            KeyValuePair.Create(CoolingFields.Litres, Write(CoolingFields.Litres, volume.CubicMeters, units)),
-            KeyValuePair.Create(CoolingFields.Start, Write(CoolingFields.Start, start.Kelvins, units)),
+            KeyValuePair.Create(CoolingFields.Litres, Write(CoolingFields.Litres, cooling.Volume.CubicMeters, units)),
+            KeyValuePair.Create(CoolingFields.Start, Write(CoolingFields.Start, cooling.Start.Kelvins, units)),
+            .. cooling.Fat is { } fat ? new[] { KeyValuePair.Create(CoolingFields.Fat, Write(CoolingFields.Fat, fat.Kilograms, units)) } : [],
             KeyValuePair.Create(CoolingFields.Vessel, pot),
             .. string.Equals(pot, CoolingReader.OwnPot, StringComparison.Ordinal)
                 ? new[]

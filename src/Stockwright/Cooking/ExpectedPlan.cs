@@ -72,7 +72,7 @@ internal sealed class ExpectedPlan
     {
         get
         {
-            double central = Belief.FilmFactor / prior.Film;
+            double central = Belief.LossFactor;
             double factor = Math.Exp(NormalQuantile.Ninety * Math.Sqrt(Math.Max(0, covariance[0, 0])));
             return Posterior.KnowsLoss ? new Band<double>(central / factor, central, central * factor) : new Band<double>(prior.Less, 1, prior.More);
         }
@@ -145,7 +145,8 @@ internal sealed class ExpectedPlan
         double less = Posterior.KnowsLoss ? 1 : -Math.Log(prior.Less) / NormalQuantile.Ninety / prior.LossSigma;
         double more = Posterior.KnowsLoss ? 1 : Math.Log(prior.More) / NormalQuantile.Ninety / prior.LossSigma;
         return new PotBelief(
-            prior.Film * Math.Exp(Posterior.Mean[0]),
+            prior.Film,
+            Math.Exp(Posterior.Mean[0]),
             step[0] * less,
             step[0] * more,
             Math.Min(0.95, prior.Efficiency * Math.Exp(Posterior.Mean[1])),
@@ -169,7 +170,7 @@ internal sealed class ExpectedPlan
         Band<Volume> yield = Yield(ledger);
         double efficiencySigma = Posterior.KnowsHeat ? Math.Sqrt(Math.Max(0, Posterior.Covariance[1, 1])) : prior.EfficiencySigma;
         Stated<Ratio> efficiency = Posterior.KnowsHeat ? Stated(Belief.Efficiency, efficiencySigma) : plan.Request.Hob.Efficiency;
-        SimmerForecaster forecaster = new(workings.Environment, efficiency, Belief.FilmFactor);
+        SimmerForecaster forecaster = new(workings.Environment, efficiency, Belief.FilmFactor, Belief.LossFactor);
         SimmerForecast simmer = forecaster.Write(Runs);
         TimelineWriter lines = new(new TimelineParts(plan.Request, workings.Fitted.Load, plan.Roast, plan.Blanch, Runs.Central, workings.Fitted.WaterKilograms, yield.Central.Liters)
         {

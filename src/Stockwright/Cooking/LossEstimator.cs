@@ -56,8 +56,8 @@ internal sealed class LossEstimator
     public SimmerOutcome Run(SimmerScript other, ReadOnlySpan<double> at, bool sampled) => SimmerRun.Execute(
         workings.Environment,
         other with { StartWaterKilograms = waterKilograms * Math.Exp(at[2]) },
-        prior.Film * Math.Exp(at[0]),
-        1,
+        prior.Film,
+        Math.Exp(at[0]),
         Math.Min(0.95, prior.Efficiency * Math.Exp(at[1])),
         sampled);
 

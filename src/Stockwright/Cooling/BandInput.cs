@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
 
 namespace Stockwright.Cooling;
@@ -62,10 +63,10 @@ internal sealed record BandInput(string Name, double SlowLength, double FastLeng
             inputs.Add(Scale("what a lid lets past", 0.5, steps.Any(step => step.Lid.Kind == LidKind.Ajar) ? 1.5 : 2, (f, m) => f with { Escape = m }));
         }
 
-        double film = stock.Film.Value;
-        if (steps.Any(step => step.Lid.Kind != LidKind.On) && stock.Film.Low > 0 && film > 0)
+        Stated<double> film = stock.FilmOver(stock.Vessel.FloorArea);
+        if (steps.Any(step => step.Lid.Kind != LidKind.On) && film is { Low: > 0, Value: > 0 })
         {
-            inputs.Add(Scale("evaporation", stock.Film.Low / film, stock.Film.High / film, (f, m) => f with { Film = m * film }));
+            inputs.Add(Scale("evaporation", film.Low / film.Value, film.High / film.Value, (f, m) => f with { Film = m }));
         }
     }
 

@@ -1,3 +1,4 @@
+using Stockwright.Simmering;
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Physics;
@@ -26,8 +27,11 @@ public sealed record CoolingCase
     /// </summary>
     public Stated<Temperature>? Setting { get; init; } = DefaultSetting;
 
-    /// <summary>The share of clean water's evaporation a cooling surface gives.</summary>
-    public Stated<double> Film { get; init; } = DefaultFilm;
+    /// <summary>Fat that floats on it, zero or more; null for strained, defatted stock. It holds steam back (S.3 in docs/equations.md).</summary>
+    public Mass? FloatingFat { get; init; }
+
+    /// <summary>The share of clean water's evaporation its surface gives, where that was measured; null for what the fat on it leaves.</summary>
+    public Stated<double>? Film { get; init; }
 
     /// <summary>What stock is made of, for density, specific heat and conductivity.</summary>
     public FoodComposition Composition { get; init; } = DefaultComposition;
@@ -40,12 +44,23 @@ public sealed record CoolingCase
         Provenance.Estimate,
         "dilute stock sets near 10 to 20 °C and slowly; strong gelatin below 30 °C, but not within the hour a bath takes");
 
-    /// <summary>Quiet clean water 0.8 (0.6 to 1.0); the low end is lower here, for fat that floats up as it cools.</summary>
-    public static Stated<double> DefaultFilm { get; } = new(
-        0.8, 0.4, 1.0, Provenance.Estimate, "quiet water 0.6 to 1.0 of the correlation; a layer of fat holds back more, no measurement found");
-
     /// <summary>97 % water, 2 % protein, 0.3 % fat, 0.7 % ash.</summary>
     public static FoodComposition DefaultComposition { get; } = FoodComposition.FromDecimalFractions(0.970, protein: 0.020, fat: 0.003, ash: 0.007);
+
+    /// <summary>
+    /// The share of clean water's evaporation over a surface: the law of the simmering pot, with the range of a quiet surface (half to one and a
+    /// quarter of it; quiet water gives 0.6 to 1.0 of the correlation, from memory).
+    /// </summary>
+    internal Stated<double> FilmOver(Area surface)
+    {
+        if (Film is { } own)
+        {
+            return own;
+        }
+
+        Stated<double> film = SurfaceFilm.Under(Site, FloatingFat, surface);
+        return film with { Low = 0.5 * film.Value, High = 1.25 * film.Value };
+    }
 }
 
 /// <summary>Something in the question that cannot be answered, named by the field it belongs to.</summary>

@@ -24,7 +24,7 @@ internal readonly record struct CoolingFactors()
     /// <summary>On what passes through the floor.</summary>
     internal double Floor { get; init; } = 1;
 
-    /// <summary>Share of clean water's evaporation.</summary>
+    /// <summary>On the evaporation of the surface.</summary>
     internal double Film { get; init; } = 1;
 
     /// <summary>On what a lid lets past.</summary>
@@ -66,5 +66,5 @@ internal readonly record struct CoolingFactors()
     /// <summary>What runs down the wall is colder than the rest by this share of the difference between the rest and the wall.</summary>
     internal double WallShare { get; init; } = MiddleWallShare;
 
-    internal static CoolingFactors Central(CoolingCase stock) => new() { Film = stock.Film.Value, SettingCelsius = stock.Setting?.Value.DegreesCelsius };
+    internal static CoolingFactors Central(CoolingCase stock) => new() { SettingCelsius = stock.Setting?.Value.DegreesCelsius };
 }

@@ -189,7 +189,7 @@ internal sealed class CoolingRun
     private void Stand(CoolingStep step, int number)
     {
         Surroundings surroundings = Around(step.Place);
-        FaceFilms films = new(step, lid, body.Vessel, count, body.DepthMetres, stock.Site, airPascals, factors);
+        FaceFilms films = new(step, lid, body.Vessel, count, body.DepthMetres, stock, airPascals, factors);
         WandState[] wands = [.. Enumerable.Range(0, step.Wands).Select(_ => new WandState(step.Wand, factors.Wand))];
         double end = Math.Min(Horizon.TotalSeconds, step.For is { } time ? seconds + time.TotalSeconds : double.PositiveInfinity);
         double until = step.Until?.DegreesCelsius ?? double.NegativeInfinity;

@@ -1,3 +1,4 @@
+using UnitsNet;
 using Stockwright.Kitchen;
 using Stockwright.Numerics;
 using Stockwright.Physics;
@@ -60,7 +61,7 @@ internal sealed class FaceFilms
     private double wallOuter = double.NaN;
     private double wallInner;
 
-    internal FaceFilms(CoolingStep step, LidState? lid, CoolingVessel vessel, int count, double depth, KitchenSite site, double airPascals, CoolingFactors factors)
+    internal FaceFilms(CoolingStep step, LidState? lid, CoolingVessel vessel, int count, double depth, CoolingCase stock, double airPascals, CoolingFactors factors)
     {
         this.factors = factors;
         place = step.Place;
@@ -70,13 +71,14 @@ internal sealed class FaceFilms
         this.vessel = vessel;
         this.depth = depth;
         surfaceDiameter = Math.Sqrt(4 * vessel.FloorSquareMetres / Math.PI);
-        room = site.Room.DegreesCelsius;
-        humidity = place is CoolingPlace.ColdAir ? StoreHumidity : site.Humidity.DecimalFractions;
+        room = stock.Site.Room.DegreesCelsius;
+        humidity = place is CoolingPlace.ColdAir ? StoreHumidity : stock.Site.Humidity.DecimalFractions;
         this.airPascals = airPascals;
         double speed = place is CoolingPlace.ColdAir cold ? cold.Store.AirSpeed.MetersPerSecond : 0;
         fanFilm = speed > 0 ? 7.3 * Math.Pow(speed, 0.8) * factors.Convection : 0;
         crowding = count > 1 && place is CoolingPlace.ColdAir ? Crowding * factors.Crowding : 1;
-        steamShare = Math.Min(1, LidEscape.CentralFraction(step.Lid) * (step.Lid.Kind == LidKind.Off ? 1 : factors.Escape)) * factors.Film;
+        double film = factors.Film * stock.FilmOver(Area.FromSquareMeters(count * vessel.FloorSquareMetres)).Value;
+        steamShare = LidEscape.Past(Math.Min(1, LidEscape.CentralFraction(step.Lid) * (step.Lid.Kind == LidKind.Off ? 1 : factors.Escape)), film);
         emissivity = Math.Min(1, vessel.Emissivity.DecimalFractions * factors.Emissivity);
     }
 

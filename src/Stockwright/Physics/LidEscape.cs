@@ -31,6 +31,23 @@ public static class LidEscape
         };
     }
 
+    /// <summary>
+    /// Loss past a lid over that of clean open water (P.24): the film on the stock and the gap of the lid hold the vapour back one after the other, so
+    /// their resistances add. A film matters little under a lid that lets hardly anything past.
+    /// </summary>
+    /// <param name="escape">Share of clean water's loss that gets past the lid, above zero, at most one.</param>
+    /// <param name="film">Loss of the open surface over that of clean water, zero or more.</param>
+    internal static double Past(double escape, double film) => film > 0 ? 1 / ((1 / film) + ((1 - escape) / escape)) : 0;
+
+    /// <summary>The film under which so much got past a lid, the inverse of <see cref="Past"/>; infinite when that is all the lid lets through.</summary>
+    /// <param name="escape">Share of clean water's loss that gets past the lid.</param>
+    /// <param name="past">Loss over that of clean open water.</param>
+    internal static double FilmUnder(double escape, double past)
+    {
+        double rest = (1 / past) - ((1 - escape) / escape);
+        return rest > 0 ? 1 / rest : double.PositiveInfinity;
+    }
+
     /// <summary>P.24.</summary>
     internal static double CentralFraction(LidPosition lid)
     {

@@ -1,7 +1,6 @@
 using Stockwright.Evidence;
 using Stockwright.Larder;
 using Stockwright.Numerics;
-using Stockwright.Physics;
 using Stockwright.Planning;
 using Stockwright.Simmering;
 using UnitsNet;
@@ -88,7 +87,6 @@ internal sealed class SampleModel
     private readonly PredictionCase made;
     private readonly Spread[] spreads;
     private readonly Solutes solutes;
-    private readonly double lidMost;
 
     // One deviation serves sugars, sodium and the fat beaten in: each is shown by itself, so only their own ranges matter.
     private readonly Spread small = Spread.ByFactor(0.6, 1, 1.6);
@@ -102,8 +100,7 @@ internal sealed class SampleModel
         solutes = made.Solutes;
         PlanRequest request = made.Plan.Request;
         PlanWorkings workings = made.Plan.Workings;
-        (double lidLess, double lidMore) = SealedPot.LidSpread(workings.Environment, request.Lid);
-        lidMost = workings.Environment.IsSealed ? double.PositiveInfinity : 1 / LidEscape.Fraction(request.Lid).Value.DecimalFractions;
+        (double lidLess, double lidMore) = LossSpread.Lid(workings.Environment, request.Lid);
         hottestShift = Math.Max(0, workings.Environment.HottestReachableCelsius - workings.Central.FinalCelsius);
         (double lowX, double highX) = made.Spread((cut, ingredient) => Parts(made.CollagenOf(ingredient), value => value.DecimalFractions));
         (double lowSoft, double highSoft) = made.Spread((cut, _) => Parts(cut.Cut.SoftRate, value => value.PerSecond));
@@ -138,7 +135,7 @@ internal sealed class SampleModel
     {
         double At(int index) => spreads[index].At(deviations[index]);
         PlanWorkings workings = made.Plan.Workings;
-        double lidFactor = Math.Min(At(1), lidMost);
+        double lidFactor = LossSpread.OfLid(workings.Environment, At(1), At(0));
         double efficiency = Math.Min(At(2), 0.95);
         SimmerScript script = WithReleased(workings, deviations[4]);
         SimmerOutcome outcome = workings.Belief is { } belief

@@ -64,27 +64,6 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     /// </summary>
     public const double LiquidSpecificHeat = 4188.8;
 
-    /// <summary>
-    /// Loss of a pot kept at the boil as gently as a cook can, kg/(m2 s): 8 kg/(m2 h), the middle of a lively simmer
-    /// (6 to 12, estimate). Bubbles break the film, so the film factor does not apply.
-    /// </summary>
-    public const double GentleBoilFlux = 8.0 / 3600;
-
-    /// <summary>
-    /// Bubbles begin to break the film so far under the boil, K (estimate): from there to the boil what they carry off rises smoothly, so that no
-    /// hair of air pressure decides how much a simmer loses.
-    /// </summary>
-    private const double BubblingKelvins = 2;
-
-    /// <summary>A pot held this near to the boil boils, K.</summary>
-    private const double BoilTolerance = 0.05;
-
-    /// <summary>
-    /// Loss of a pot at a rolling boil, kg/(m2 s): 30 kg/(m2 h), the middle of 20 to 40 (estimate). The hob is the limit: 1.6 kg an hour for
-    /// each kilowatt that reaches the pot.
-    /// </summary>
-    public const double RollingBoilFlux = 30.0 / 3600;
-
     /// <summary>Steam a sealed pressure cooker lets go, kg/s.</summary>
     public static readonly double SealedLeak = SealedPot.Leak.Value / 3600;
 
@@ -207,19 +186,16 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
 
         // The spread of a locked lid is that of its valve; while it is open the surface's own is as far as it goes.
         double factor = environment.IsSealed ? Math.Clamp(lidFactor, SurfaceFilm.Default.Low / SurfaceFilm.Default.Value, SurfaceFilm.Default.High / SurfaceFilm.Default.Value) : lidFactor;
-        double surfaceCelsius = Math.Clamp(celsius, 0, environment.BoilingCelsius);
-        double transfer = Math.Max(0, film * environment.CleanFlux(surfaceCelsius));
-        double bubbling = Math.Clamp((celsius - environment.BoilingCelsius + BubblingKelvins) / (BubblingKelvins - BoilTolerance), 0, 1);
-        if (bubbling <= 0 || Mode == HeatMode.Full)
+        double still = Surface * factor * SurfaceLoss.StillFlux(environment, celsius, LidEscape.Past(Escape, film));
+        if (Mode == HeatMode.Full)
         {
-            return Surface * Escape * factor * transfer;
+            return still;
         }
 
         // At the boil bubbles break the film and the burner decides; a cook keeps it as asked, and the hob is the limit.
-        double share = bubbling * bubbling * (3 - (2 * bubbling));
-        double asked = Surface * Escape * factor * Math.Max(transfer, share * (IsRolling ? RollingBoilFlux : GentleBoilFlux));
+        double asked = Surface * Escape * factor * SurfaceLoss.BubblingFlux(environment, celsius, IsRolling);
         double limit = Math.Max(0, FullHeat - environment.LossWatts(celsius)) / LiquidWaterFit.LatentHeatJoulesPerKilogram(celsius);
-        return Math.Max(Surface * Escape * factor * transfer, Math.Min(asked, limit));
+        return Math.Max(still, Math.Min(asked, limit));
     }
 
     /// <summary>Heat that holds a temperature, W.</summary>

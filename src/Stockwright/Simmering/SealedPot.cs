@@ -1,7 +1,5 @@
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
-using Stockwright.Physics;
-using UnitsNet;
 
 namespace Stockwright.Simmering;
 
@@ -22,16 +20,4 @@ internal static class SealedPot
     /// <param name="levelMetres">Level of what is in it.</param>
     public static double VentedKilograms(Pot pot, double levelMetres) =>
         VentedRooms.Value * SteamDensity * Math.Max(0, pot.BrimVolume.CubicMeters - pot.VolumeAtMetres(levelMetres));
-
-    /// <summary>How much less and more than the central loss gets past a lid: the leak of a locked one, the escape of any other.</summary>
-    public static (double Less, double More) LidSpread(PotEnvironment environment, LidPosition lid)
-    {
-        if (environment.IsSealed)
-        {
-            return (Leak.Low / Leak.Value, Leak.High / Leak.Value);
-        }
-
-        Stated<Ratio> escape = LidEscape.Fraction(lid);
-        return (escape.Low / escape.Value, escape.High / escape.Value);
-    }
 }

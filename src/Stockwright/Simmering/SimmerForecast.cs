@@ -68,6 +68,9 @@ public sealed record SimmerForecast
     /// <summary>Lowest the level gets.</summary>
     public required Length LowestLevel { get; init; }
 
+    /// <summary>Fat that floats when the heat goes off; null where nobody worked it out.</summary>
+    public Mass? FloatingFat { get; init; }
+
     /// <summary>Mass and energy in, out and left.</summary>
     public required SimmerBooks Books { get; init; }
 }

@@ -22,6 +22,7 @@ internal sealed class SimmerForecaster
     private readonly PotEnvironment environment;
     private readonly Stated<Ratio> efficiency;
     private readonly double film;
+    private readonly double lossFactor = 1;
     private readonly double lessFactor;
     private readonly double moreFactor;
 
@@ -29,24 +30,21 @@ internal sealed class SimmerForecaster
     {
         this.environment = environment;
         efficiency = hob.Efficiency;
-        Stated<double> stated = SurfaceFilm.For(site);
-        (double lidLess, double lidMore) = SealedPot.LidSpread(environment, lid);
-        film = stated.Value;
-
-        // Film and lid are independent factors, so their logarithms add in quadrature.
-        lessFactor = Math.Exp(-Quadrature(environment.IsSealed ? 1 : stated.Low / stated.Value, lidLess));
-        moreFactor = Math.Exp(Quadrature(environment.IsSealed ? 1 : stated.High / stated.Value, lidMore));
+        film = SurfaceFilm.For(site).Value;
+        (lessFactor, moreFactor) = LossSpread.Both(environment, lid, site);
     }
 
     /// <summary>With figures of its own for the pot at hand.</summary>
     /// <param name="environment">Pot, hob and room.</param>
     /// <param name="efficiency">Share of the hob's power that reaches the pot.</param>
-    /// <param name="film">Loss over that of clean water.</param>
-    public SimmerForecaster(PotEnvironment environment, Stated<Ratio> efficiency, double film)
+    /// <param name="film">Loss over that of clean water once fat covers it.</param>
+    /// <param name="loss">Loss over that of such a pot.</param>
+    public SimmerForecaster(PotEnvironment environment, Stated<Ratio> efficiency, double film, double loss)
     {
         this.environment = environment;
         this.efficiency = efficiency;
         this.film = film;
+        lossFactor = loss;
         lessFactor = 1;
         moreFactor = 1;
     }
@@ -68,7 +66,7 @@ internal sealed class SimmerForecaster
         bool climbs = script.Stages[0].Climbs;
         double Seconds(Ratio share) => climbs
             ? script.Stages[0].Seconds
-            : SimmerRun.Execute(environment, start, film, 1, share.DecimalFractions, sampled: false).HeatUpSeconds;
+            : SimmerRun.Execute(environment, start, film, lossFactor, share.DecimalFractions, sampled: false).HeatUpSeconds;
 
         // A hob too weak for the simmer settles at a temperature of its own for each efficiency, and then the times need not be in order.
         return new HeatUp(
@@ -131,6 +129,7 @@ internal sealed class SimmerForecaster
                 runs.LosesMore.HobHeatJoules / efficiency.Low.DecimalFractions,
                 value => Energy.FromJoules(value)),
             HoldSetting = Ratio.FromDecimalFractions(central.HoldWatts / (environment.HobWatts * efficiency.Value.DecimalFractions)),
+            FloatingFat = Mass.FromKilograms(central.FloatingFatKilograms),
             LowestLevel = Length.FromMeters(central.LowestMetres),
             Books = new SimmerBooks(
                 Mass.FromKilograms(central.MassIn),
@@ -143,9 +142,6 @@ internal sealed class SimmerForecaster
     }
 
     public static Volume Cold(double kilograms) => Volume.FromCubicMeters(kilograms / ColdDensity);
-
-    private static double Quadrature(double first, double second) =>
-        Math.Sqrt((Math.Log(first) * Math.Log(first)) + (Math.Log(second) * Math.Log(second)));
 
     private static Band<T> Spread<T>(SimmerRuns runs, Func<SimmerOutcome, double> value, Func<double, T> unit) =>
         Ordered(value(runs.LosesLess), value(runs.Central), value(runs.LosesMore), unit);

@@ -22,6 +22,32 @@ public static class SurfaceFilm
     /// <summary>The default with its range.</summary>
     public static Stated<double> Default { get; } = SimmerAssumptions.Get("surface-film");
 
+    /// <summary>Loss of a surface without fat over that of clean open water, with what a kitchen's air and the rim do to it.</summary>
+    private static readonly Stated<double> Clean = SimmerAssumptions.Get("clean-surface");
+
+    /// <summary>Fat that still floats on strained, defatted stock, kg/m2.</summary>
+    private static readonly Stated<double> LeftOnDefatted = SimmerAssumptions.Get("fat-left-on-defatted");
+
+    /// <summary>The factor of strained, defatted stock in a kitchen that has weighed nothing.</summary>
+    public static Stated<double> Defatted { get; } = Under(new KitchenSite(), LeftOnDefatted.Value);
+
+    /// <summary>The factor of a surface on which so much fat floats, with its range: the one law of simmering, reducing and cooling (S.3).</summary>
+    /// <param name="site">The kitchen; its own weighed figure takes the place of the default.</param>
+    /// <param name="fat">Fat that floats, zero or more; null for what is left on strained, defatted stock.</param>
+    /// <param name="surface">The free surface, above zero.</param>
+    public static Stated<double> Under(KitchenSite site, Mass? fat, Area surface) =>
+        Under(site, fat is { } floating ? floating.Kilograms / surface.SquareMeters : LeftOnDefatted.Value);
+
+    private static Stated<double> Under(KitchenSite site, double fatKilogramsPerSquareMetre)
+    {
+        double share = CleanShare(fatKilogramsPerSquareMetre);
+        Stated<double> covered = For(site);
+        double q = CleanOverCovered(site);
+        double low = Math.Pow(covered.Low, 1 - share) * Math.Pow(q * covered.Value * Clean.Low / Clean.Value, share);
+        double high = Math.Pow(covered.High, 1 - share) * Math.Pow(Math.Min(Range.Most, q * covered.Value * Clean.High / Clean.Value), share);
+        return new Stated<double>(Factor(covered.Value, q, share), low, high, Provenance.Estimate, "the surface of a pot (S.3) with the fat that floats on it");
+    }
+
     /// <summary>Share of the surface that no fat covers yet (S.3): it falls with the fat that floats.</summary>
     /// <param name="fatKilogramsPerSquareMetre">Floating fat over the surface.</param>
     internal static double CleanShare(double fatKilogramsPerSquareMetre) => Math.Exp(-Math.Max(0, fatKilogramsPerSquareMetre) / CoveringKilogramsPerSquareMetre);
@@ -50,6 +76,7 @@ public static class SurfaceFilm
     /// <param name="temperature">Temperature of the stock, below the boil.</param>
     /// <param name="lid">How the lid sat.</param>
     /// <param name="site">The room.</param>
+    /// <returns>The film factor; infinite when more was lost than such a lid lets past.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A mass, time or diameter is not above zero, or the stock was no warmer than the room.</exception>
     public static double FromWeighedPot(Mass lost, TimeSpan time, Length diameter, Temperature temperature, LidPosition lid, KitchenSite site)
     {
@@ -61,7 +88,7 @@ public static class SurfaceFilm
         double flux = Evaporation.CleanWaterKilogramsPerSquareMetreSecond(
             temperature.Kelvins, site.Room.Kelvins, site.Humidity.DecimalFractions, pascals);
         double area = Math.PI / 4 * diameter.Meters * diameter.Meters;
-        return lost.Kilograms / (flux * area * LidEscape.CentralFraction(lid) * time.TotalSeconds);
+        return LidEscape.FilmUnder(LidEscape.CentralFraction(lid), lost.Kilograms / (flux * area * time.TotalSeconds));
     }
 
     private static void Require(bool holds, string parameter, string message)

@@ -16,9 +16,6 @@ public sealed record ReductionTimeEstimate(Band<TimeSpan> Time, MassFlow Rate, b
 /// <summary>Time to boil water off in an open pan (B.32): at the boil the hob's power decides, below it the surface does.</summary>
 public static class ReductionTime
 {
-    /// <summary>How much less a strained, defatted stock loses below the boil than clean water: it still skins over (estimate).</summary>
-    public static Stated<double> Film { get; } = new(0.8, 0.5, 1.1, Provenance.Estimate, "Estimate: the surface of a pot (S.3) with the little fat that is left on defatted stock, 0.1 to 0.5 kg/m2");
-
     /// <summary>Mass lost from a surface.</summary>
     /// <param name="flux">Loss by area and time.</param>
     /// <param name="diameter">Inner diameter of the pan.</param>
@@ -73,7 +70,7 @@ public static class ReductionTime
         double walls = Losses(pan, level, celsius, site, environment.AirPascals);
         return celsius >= boil - 0.05
             ? AtBoil(lost, hob, setting, walls, latent, boil)
-            : BelowBoil(lost, environment, pan.SurfaceAtMetres(level), hob, setting, walls, latent, celsius);
+            : BelowBoil(lost, environment, site, pan.SurfaceAtMetres(level), hob, setting, walls, latent, celsius);
     }
 
     private static StrengthAnswer<ReductionTimeEstimate> AtBoil(Mass lost, Hob hob, Ratio setting, double walls, double latent, double boil)
@@ -85,12 +82,13 @@ public static class ReductionTime
     }
 
     private static StrengthAnswer<ReductionTimeEstimate> BelowBoil(
-        Mass lost, PotEnvironment environment, double area, Hob hob, Ratio setting, double walls, double latent, double celsius)
+        Mass lost, PotEnvironment environment, KitchenSite site, double area, Hob hob, Ratio setting, double walls, double latent, double celsius)
     {
-        double clean = environment.CleanFlux(celsius) * area;
+        Stated<double> film = SurfaceFilm.Under(site, null, Area.FromSquareMeters(area));
+        double Rate(double factor) => area * Math.Max(SurfaceLoss.StillFlux(environment, celsius, factor), SurfaceLoss.BubblingFlux(environment, celsius, isRolling: false));
         double most = (((double)hob.RatedPower.Watts * setting.DecimalFractions * hob.Efficiency.Low.DecimalFractions) - walls) / latent;
-        return most >= Film.Value * clean
-            ? Answer(lost, Film.Low * clean, Film.Value * clean, Film.High * clean, isAtBoil: false, celsius)
+        return most >= Rate(film.Value)
+            ? Answer(lost, Rate(film.Low), Rate(film.Value), Rate(film.High), isAtBoil: false, celsius)
             : StrengthAnswer.No<ReductionTimeEstimate>("setting", "At that setting the hob may not keep this pan so hot: turn it up.");
     }
 

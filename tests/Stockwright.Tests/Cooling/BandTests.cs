@@ -56,9 +56,10 @@ public sealed class BandTests
     public void The_middle_is_not_moved_by_the_band()
     {
         CoolingMethod method = Cases.In(Cases.Bench);
+        CoolingCase narrow = Cases.Pot() with { Film = new Stated<double>(0.8, 0.8, 0.8, Provenance.Estimate, "test") };
         CoolingCase wide = Cases.Pot() with { Film = new Stated<double>(0.8, 0.1, 1.5, Provenance.Estimate, "test") };
-        Assert.Equal(CoolingForecaster.Central(Cases.Pot(), method).Samples, CoolingForecaster.Forecast(Cases.Pot(), method).Forecast!.Central.Samples);
-        Assert.Equal(CoolingForecaster.Central(Cases.Pot(), method).Samples, CoolingForecaster.Forecast(wide, method).Forecast!.Central.Samples);
+        Assert.Equal(CoolingForecaster.Central(narrow, method).Samples, CoolingForecaster.Forecast(narrow, method).Forecast!.Central.Samples);
+        Assert.Equal(CoolingForecaster.Central(narrow, method).Samples, CoolingForecaster.Forecast(wide, method).Forecast!.Central.Samples);
     }
 
     [Fact]

@@ -118,7 +118,7 @@ public sealed class StirringTests
     private static double Overall(CoolingStep step, double bulk)
     {
         CoolingCase stock = Cases.Pot();
-        FaceFilms films = new(step, null, stock.Vessel, 1, 0.16, stock.Site, 101325, CoolingFactors.Central(stock));
+        FaceFilms films = new(step, null, stock.Vessel, 1, 0.16, stock, 101325, CoolingFactors.Central(stock));
         Faces faces = default;
         for (int i = 0; i < 20; i++)
         {

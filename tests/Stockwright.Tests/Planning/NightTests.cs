@@ -88,7 +88,9 @@ public sealed class NightTests
     {
         BatchPlan up = PlanRequests.For("brown-beef").Uncovered().Starting(Afternoon).Plan();
         BatchPlan held = PlanRequests.For("brown-beef").Uncovered().Starting(Afternoon, NightPlan.OvenHold).Plan();
-        Assert.True(held.Simmer.Evaporated.Central < up.Simmer.Evaporated.Central * 0.6);
+
+        // Half of the loss goes before the surface is covered; of the rest a seated lid lets a sixth past (1/29 over 0.2), for two thirds of the time.
+        Assert.True(held.Simmer.Evaporated.Central < up.Simmer.Evaporated.Central * 0.8);
         Close.Relative(3.785, held.Yield.Central.Liters, 0.005);
         Assert.True(held.Fit.WaterToLine < up.Fit.WaterToLine);
     }

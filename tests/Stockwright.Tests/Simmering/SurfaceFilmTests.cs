@@ -1,7 +1,10 @@
 using CsCheck;
+using Stockwright.Cooling;
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
+using Stockwright.Physics;
 using Stockwright.Simmering;
+using Stockwright.Strength;
 using Stockwright.Tests.Physics;
 using Stockwright.Tests.Planning;
 using UnitsNet;
@@ -53,6 +56,58 @@ public sealed class SurfaceFilmTests
         Assert.True(film.Low < film.Value && film.Value < film.High);
         Assert.InRange(film.Value, 3 / 16.0, 6 / 16.0);
         Assert.True(film.High > 6 / 16.0);
+    }
+
+    // One surface for all (S.3): the same stock in the same pot, with the fat that floats on it, loses alike whether it simmers, is reduced or cools.
+    [Theory]
+    [InlineData(0.02)]
+    [InlineData(0.2)]
+    [InlineData(1.0)]
+    public void A_simmer_a_reduction_and_a_cooling_lose_alike(double fatKilogramsPerSquareMetre)
+    {
+        const double Celsius = 90;
+        Pot pot = PlanRequests.Straight(28, 22);
+        PotEnvironment environment = PotRuns.Kitchen(pot, 20);
+        double square = pot.SurfaceAt(Length.Zero).SquareMeters;
+        Mass fat = Mass.FromKilograms(fatKilogramsPerSquareMetre * square);
+
+        PotSystem simmering = new(environment, SurfaceFilm.Default.Value, 1, 1) { Surface = square, FloatingFat = _ => fat.Kilograms, Mode = HeatMode.Hold };
+        simmering.Film = simmering.FilmAt([0, 0, 0, 0, 0, 0, 0, 0, 0]);
+        double simmer = simmering.VapourRate(Celsius) / square;
+
+        CoolingCase stock = new() { Volume = Volume.FromLiters(8), Start = Temperature.FromDegreesCelsius(Celsius), Vessel = CoolingVessel.FromPot(pot, Volume.FromLiters(8)), FloatingFat = fat };
+        FaceFilms films = new(new CoolingStep { Place = new CoolingPlace.Bench() }, null, stock.Vessel, 1, 0.13, stock, environment.AirPascals, CoolingFactors.Central(stock));
+        double cooling = films.At(Celsius, Celsius, Celsius, Site.Room.DegreesCelsius, 10).SteamKilogramsPerSquareMetreSecond;
+        Close.Relative(simmer, cooling, 0.01);
+        if (fatKilogramsPerSquareMetre == 0.2)
+        {
+            // What is left on defatted stock is what a reduction is calculated with.
+            ReductionTimeEstimate reduced = ReductionTime.Estimate(
+                Mass.FromKilograms(1), Volume.FromLiters(8), pot, PlanRequests.Hob(HobKind.Induction, 20), Site, Ratio.FromPercent(100), Temperature.FromDegreesCelsius(Celsius)).Value!;
+            Close.Relative(simmer, reduced.Rate.KilogramsPerSecond / square, 0.01);
+        }
+    }
+
+    // P.24, resistances one after the other, by hand: a film of 0.2 under a lid that lets 0.04 of clean water's loss past: 1/(1/0.2 + 0.96/0.04) = 1/29.
+    [Fact]
+    public void Film_and_lid_hold_back_one_after_the_other()
+    {
+        Close.Relative(1.0 / 29, LidEscape.Past(0.04, 0.2), 1e-12);
+        Close.Relative(0.04, LidEscape.Past(0.04, 1), 1e-12);
+        Close.Relative(0.2, LidEscape.Past(1, 0.2), 1e-12);
+        Close.Relative(0.2, LidEscape.FilmUnder(0.04, 1.0 / 29), 1e-9);
+        Assert.True(double.IsPositiveInfinity(LidEscape.FilmUnder(0.04, 0.05)));
+    }
+
+    // By hand: seated, 1/(1/0.38 + 24) over 1/29 is 1.089 and 1/(1/0.13 + 24) over it 0.915; the lid's half and double give 1/(5 + 49) and 1/(5 + 11.5)
+    // over 1/29: 0.537 and 1.758. In quadrature of logarithms 0.532 and 1.776: under a lid the gap decides, not the film.
+    [Fact]
+    public void Under_a_lid_the_gap_decides_the_band()
+    {
+        PotEnvironment environment = PotRuns.Kitchen(PlanRequests.Straight(28, 22), 3.5, LidPosition.On);
+        (double less, double more) = LossSpread.Both(environment, LidPosition.On, Site);
+        Close.Relative(0.532, less, 0.005);
+        Close.Relative(1.776, more, 0.005);
     }
 
     [Fact]
