@@ -40,7 +40,7 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
             : NightWindows.Find(request.Schedule, simmering, simmer, TimeSpan.FromSeconds(outcome.HeatUpSeconds));
         if (!nights.SequenceEqual(fitter.Nights))
         {
-            outcome = forecaster.RunCentral(writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres, nights));
+            outcome = forecaster.RunCentral(writer.Write(fitted.Load, fitted.WaterKilograms, fitted.HeldMetres, nights));
         }
 
         return new LaidTimeline(heatOn, Lines(fitted, roast, blanch, outcome).Write(heatOn), nights);
@@ -98,5 +98,5 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
             blanch,
             outcome,
             fitted.WaterKilograms,
-            fitter.YieldKilograms(outcome) / SimmerForecaster.ColdDensity * 1000));
+            (fitter.YieldKilograms(outcome) + fitted.LetDownKilograms) / SimmerForecaster.ColdDensity * 1000));
 }

@@ -8,21 +8,27 @@ public enum FitVerdict
     /// <summary>Fits in one round.</summary>
     Fits,
 
-    /// <summary>Does not fit at once; the plan is for one of several equal rounds.</summary>
+    /// <summary>Fits in one round with less water than the recipe's strength takes: a stronger stock.</summary>
+    FitsStronger,
+
+    /// <summary>Does not fit at once; the plan is for one of several equal potfuls.</summary>
     NeedsRounds,
 }
 
 /// <summary>Which rule sets the safe maximum.</summary>
 public enum FillLimit
 {
-    /// <summary>At most 80 % of the brim volume.</summary>
-    EightyPercentOfBrim,
+    /// <summary>At least a fifth of the height below the rim.</summary>
+    FifthOfHeight,
 
     /// <summary>At least 5 cm below the rim.</summary>
     FiveCentimetresFreeboard,
 
     /// <summary>At most two thirds, for a pressure cooker.</summary>
     TwoThirds,
+
+    /// <summary>As the cook asked, under the safe maximum.</summary>
+    AsAsked,
 }
 
 /// <summary>How the batch stands in the pot.</summary>
@@ -31,8 +37,20 @@ public sealed record FitReport
     /// <summary>Fits or needs rounds.</summary>
     public required FitVerdict Verdict { get; init; }
 
-    /// <summary>Rounds in this pot (or pots of this size at once); one when it fits.</summary>
-    public required int Rounds { get; init; }
+    /// <summary>Potfuls of this size the wish takes; one when it fits.</summary>
+    public required int Potfuls { get; init; }
+
+    /// <summary>Pots on the heat side by side; one when there is one pot or one hob.</summary>
+    public int AtOnce { get; init; } = 1;
+
+    /// <summary>Rounds one after the other: the last may have fewer pots.</summary>
+    public int Rounds => (Potfuls + AtOnce - 1) / AtOnce;
+
+    /// <summary>Pots on the heat in a round, counted from zero.</summary>
+    public int PotsInRound(int round) => Math.Min(AtOnce, Potfuls - (round * AtOnce));
+
+    /// <summary>Water stirred into the strained stock of one potful to bring it to what was asked; zero when none.</summary>
+    public Volume LetDown { get; init; } = Volume.Zero;
 
     /// <summary>Most strained stock this pot makes in one round of this recipe.</summary>
     public required Volume LargestYield { get; init; }
@@ -54,6 +72,9 @@ public sealed record FitReport
 
     /// <summary>The fill line, measured down from the rim.</summary>
     public required Length FillLineFromRim { get; init; }
+
+    /// <summary>The level top-ups bring it back to: the fill line, or lower where covering the solids takes more water than the yield needs.</summary>
+    public required Length HeldLine { get; init; }
 
     /// <summary>Highest the level gets, hot and with everything in.</summary>
     public required Length PeakLevel { get; init; }

@@ -8,22 +8,27 @@ namespace Stockwright.Planning;
 /// <summary>Writes how a fitted load stands in its pot.</summary>
 internal static class FitReporter
 {
-    public static FitReport Report(PlanRequest request, FittedLoad fitted, FittedLoad largest, int rounds, SimmerOutcome outcome)
+    public static FitReport Report(PlanRequest request, PotFitter fitter, FittedWish wish, SimmerOutcome outcome)
     {
-        (Length safe, FillLimit limit) = PotFitter.SafeMaximum(request.Pot);
+        FittedLoad fitted = wish.Fitted;
+        double largest = fitter.YieldKilograms(wish.Largest.Outcome) / SimmerForecaster.ColdDensity * 1000;
+        (Length safe, FillLimit limit) = PotFitter.Limit(request);
         double height = request.Pot.InnerHeight.Meters;
         double displaced = fitted.Load.Items.Where(item => item.Line.Joins == JoinMoment.Start).Sum(item => item.Charge?.VolumeCubicMetres ?? 0);
         return new FitReport
         {
-            Verdict = rounds == 1 ? FitVerdict.Fits : FitVerdict.NeedsRounds,
-            Rounds = rounds,
-            LargestYield = Volume.FromLiters(largest.Litres),
-            PotsThatFit = rounds == 1 ? [] : [.. request.OtherPots.Where(pot => Holds(pot, request.Pot, fitted.Litres * rounds, largest.Litres)).Select(pot => pot.Name)],
+            Verdict = wish.Verdict,
+            Potfuls = wish.Potfuls,
+            AtOnce = wish.AtOnce,
+            LetDown = SimmerForecaster.Cold(fitted.LetDownKilograms),
+            LargestYield = Volume.FromLiters(largest),
+            PotsThatFit = wish.Verdict == FitVerdict.Fits ? [] : [.. request.OtherPots.Where(pot => Holds(pot, request.Pot, fitted.Litres * wish.Potfuls, wish.Largest.Litres)).Select(pot => pot.Name)],
             SolidsDisplacement = Volume.FromCubicMeters(displaced),
             SolidsHeight = Length.FromMeters(outcome.StartHeapMetres),
             WaterToLine = SimmerForecaster.Cold(fitted.WaterKilograms),
             FillLine = Length.FromMeters(fitted.LineMetres),
             FillLineFromRim = Length.FromMeters(height - fitted.LineMetres),
+            HeldLine = Length.FromMeters(fitted.HeldMetres),
             PeakLevel = Length.FromMeters(outcome.PeakMetres),
             Freeboard = Length.FromMeters(height - outcome.PeakMetres),
             SafeMaximum = safe,

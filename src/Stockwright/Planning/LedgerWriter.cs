@@ -18,14 +18,14 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         Stated<Ratio> retained = LiquorExchange.Clinging;
         Stated<Ratio> strain = LiquorExchange.StrainLoss;
         Stated<Ratio> defat = LiquorExchange.DefatLoss;
-        double yield = fitter.YieldKilograms(central);
-        double Of(double r, double s, double d) => fitter.YieldKilograms(central, r, s, d);
+        double yield = Kept(central);
+        double Of(double r, double s, double d) => fitter.YieldKilograms(central, r, s, d) + fitted.LetDownKilograms;
         double r0 = retained.Value.DecimalFractions;
         double s0 = strain.Value.DecimalFractions;
         double d0 = defat.Value.DecimalFractions;
         double[] low =
         [
-            fitter.YieldKilograms(runs.LosesMore),
+            Kept(runs.LosesMore),
             Of(retained.High.DecimalFractions, s0, d0),
             Of(r0, strain.High.DecimalFractions, d0),
             Of(r0, s0, defat.High.DecimalFractions),
@@ -34,7 +34,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         ];
         double[] high =
         [
-            fitter.YieldKilograms(runs.LosesLess),
+            Kept(runs.LosesLess),
             Of(retained.Low.DecimalFractions, s0, d0),
             Of(r0, strain.Low.DecimalFractions, d0),
             Of(r0, s0, defat.Low.DecimalFractions),
@@ -66,6 +66,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         ];
         AddIfAny(put, new("other-liquids", "Wine, vinegar, paste", Exact(otherLiquids), "liquids of the recipe"));
         AddIfAny(put, new("drawn-from-solids", "Drawn from the solids", Given(), "juice of bones, meat and vegetables, and what dissolves with it; computed from their make-up"));
+        AddIfAny(put, new("let-down", "Let down with", Exact(fitted.LetDownKilograms), "water stirred into the strained stock"));
         List<LedgerEntry> taken =
         [
             new("evaporated", "Evaporated", Spread(run => run.SteamKilograms), "heat-up and simmer"),
@@ -121,6 +122,9 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         Math.Sqrt(values.Sum(value => (value - centre) * (value - centre)));
 
     private static Band<Volume> Exact(double kilograms) => Around(kilograms, 1, 1);
+
+    /// <summary>Stock of a run, with what lets it down, kg.</summary>
+    private double Kept(SimmerOutcome outcome) => fitter.YieldKilograms(outcome) + fitted.LetDownKilograms;
 
     private static Band<Volume> Around(double kilograms, double low, double high) =>
         new(SimmerForecaster.Cold(kilograms * low), SimmerForecaster.Cold(kilograms), SimmerForecaster.Cold(kilograms * high));

@@ -10,10 +10,13 @@ namespace Stockwright.Planning;
 /// <summary>What the cook should read first.</summary>
 internal static class Notices
 {
+    /// <summary>More than this of the water boiled away is told (practice: a third).</summary>
+    private const double BoilsAwayShare = 1.0 / 3;
+
     public static IReadOnlyList<PlanNotice> List(PlanRequest request, FitReport fit, BoilingReport boiling, SimmerOutcome outcome, Band<Volume> yield, double litres)
     {
         List<PlanNotice> notices = [];
-        AddFit(request, fit, notices);
+        AddFit(request, fit, outcome, yield, notices);
         AddBoiling(request, boiling, notices);
         AddPressure(request, boiling, notices);
         if (!outcome.IsReached)
@@ -26,7 +29,8 @@ internal static class Notices
             notices.Add(new(NoticeLevel.Hint, "covered", $"Covering the solids takes more water than this yield needs: expect {KitchenFormat.Both(yield.Central)}. Break the bones smaller, use a narrower pot, or boil the strained stock down."));
         }
 
-        if (!fit.CoverDecidesWater && request.Goal is not PlanGoal.FillPot && Math.Abs(yield.Central.Liters - litres) > 0.03 * litres)
+        bool asAsked = fit.Verdict == FitVerdict.FitsStronger || request is { Goal: PlanGoal.UseBones, FillTo: not null };
+        if (!asAsked && !fit.CoverDecidesWater && request.Goal is not PlanGoal.FillPot && Math.Abs(yield.Central.Liters - litres) > 0.03 * litres)
         {
             notices.Add(new(NoticeLevel.Warning, "yield-differs", $"So much boils away here that the water cannot be set for just this yield: expect {KitchenFormat.Both(yield.Central)}. Put the lid on, or simmer for less.", Field(request.Goal)));
         }
@@ -65,21 +69,57 @@ internal static class Notices
         return notices;
     }
 
+    private static string LessWater(FitReport fit, Band<Volume> yield)
+    {
+        if (fit.LetDown > Volume.Zero)
+        {
+            return $"All of it fits in one batch with a little less water: {KitchenFormat.Both(yield.Central - fit.LetDown)} of stronger stock, let down with {KitchenFormat.Both(fit.LetDown)} of water after straining.";
+        }
+
+        return $"All of it fits in one batch with a little less water: {KitchenFormat.Both(yield.Central)} of stronger stock. Let it down with water when you use it.";
+    }
+
     private static bool LeavesOutFat(PlanRequest request) =>
         request.Recipe.Lines.Any(line => line.Preparation == Preparation.Sweat && line.Role != LineRole.Fat && request.Takes(line))
         && request.Recipe.Lines.Any(line => line.Role == LineRole.Fat)
         && !request.Recipe.Lines.Any(line => line.Role == LineRole.Fat && request.Takes(line));
 
-    private static void AddFit(PlanRequest request, FitReport fit, List<PlanNotice> notices)
+    private static void AddFit(PlanRequest request, FitReport fit, SimmerOutcome outcome, Band<Volume> yield, List<PlanNotice> notices)
     {
         if (fit.Verdict == FitVerdict.NeedsRounds)
         {
             string others = fit.PotsThatFit.Count > 0 ? $" It would fit in one go in: {string.Join(", ", fit.PotsThatFit)}." : "";
+            string how = (fit.AtOnce, fit.Rounds) switch
+            {
+                (1, _) => string.Create(CultureInfo.InvariantCulture, $"in {fit.Rounds} rounds, one after the other"),
+                (_, 1) => string.Create(CultureInfo.InvariantCulture, $"in {fit.AtOnce} pots side by side"),
+                _ => string.Create(CultureInfo.InvariantCulture, $"in {fit.Rounds} rounds, {fit.AtOnce} pots side by side"),
+            };
             notices.Add(new(
                 NoticeLevel.Warning,
                 "does-not-fit",
-                string.Create(CultureInfo.InvariantCulture, $"This does not fit the pot at once: make it in {fit.Rounds} equal rounds, or in {fit.Rounds} such pots. Amounts below are for one round. The most this pot makes is {KitchenFormat.Both(fit.LargestYield)}.{others}"),
+                string.Create(CultureInfo.InvariantCulture, $"This takes {fit.Potfuls} potfuls: {how}. Amounts below are for one. The most this pot makes at once is {KitchenFormat.Both(fit.LargestYield)}.{others}"),
                 Field(request.Goal)));
+        }
+
+        if (fit.Verdict == FitVerdict.FitsStronger)
+        {
+            notices.Add(new(NoticeLevel.Hint, "less-water", LessWater(fit, yield), Field(request.Goal)));
+        }
+
+        if (fit.HeldLine < fit.FillLine - Length.FromMillimeters(5) && outcome.ToppedUpKilograms > 0)
+        {
+            notices.Add(new(NoticeLevel.Hint, "falls-first", $"Covering the solids takes more water than the stock you want: let it fall to {KitchenFormat.Both(request.Pot.InnerHeight - fit.HeldLine)} below the rim, and top up to there."));
+        }
+
+        if (request.TopUp == TopUpRule.KeepToLine && SimmerForecaster.Cold(outcome.SteamKilograms) > fit.WaterToLine * BoilsAwayShare)
+        {
+            notices.Add(new(NoticeLevel.Hint, "boils-away", $"About {KitchenFormat.Both(SimmerForecaster.Cold(outcome.SteamKilograms))} boils away, over a third of the water, so look in and top up.{(request.Lid.Kind == Kitchen.LidKind.Off ? " A lid ajar saves most of it." : "")}", "topup"));
+        }
+
+        if (!fit.IsCovered && fit.CoverDepth < -Length.FromMillimeters(5))
+        {
+            notices.Add(new(NoticeLevel.Warning, "stand-out", $"At the start the solids stand {KitchenFormat.Both(-fit.CoverDepth)} out of the liquid: press them down, break them smaller, or fill higher.", "fill"));
         }
 
         if (fit.FillLine < Length.FromCentimeters(4) && fit.FillLine < request.Pot.InnerHeight * 0.15)

@@ -20,6 +20,7 @@ internal sealed class PlanAssembly
     private readonly ScriptWriter writer;
     private readonly SimmerForecaster forecaster;
     private readonly PotFitter fitter;
+    private readonly WishFitter wishes;
     private readonly BatchScheduler scheduler;
 
     public PlanAssembly(PlanRequest request)
@@ -31,6 +32,7 @@ internal sealed class PlanAssembly
         writer = new ScriptWriter(request, boiling.Reached, boiling.PlannedTime, boiling.BoilingPoint);
         forecaster = new SimmerForecaster(environment, request.Hob, request.Lid, request.Site);
         fitter = new PotFitter(request, writer, forecaster, perLitre);
+        wishes = new WishFitter(request, fitter, perLitre);
         scheduler = Scheduler(request);
     }
 
@@ -42,14 +44,14 @@ internal sealed class PlanAssembly
         }
 
         Settled settled = Settle();
-        FittedLoad fitted = settled.Fitted;
-        IReadOnlyList<InputProblem> problems = Impossible(fitted, settled.Rounds, settled.Largest);
+        FittedLoad fitted = settled.Wish.Fitted;
+        IReadOnlyList<InputProblem> problems = Impossible(settled.Wish);
         if (problems.Count > 0 || settled.Laid is not { } laid)
         {
             return new PlanResult(null, problems);
         }
 
-        SimmerScript script = writer.Write(fitted.Load, fitted.WaterKilograms, fitted.LineMetres, laid.Nights);
+        SimmerScript script = writer.Write(fitted.Load, fitted.WaterKilograms, fitted.HeldMetres, laid.Nights);
         SimmerRuns runs = forecaster.RunAll(script);
         LedgerWriter ledger = new(request, fitter, fitted, runs);
         Band<Volume> yield = ledger.Yield();
@@ -58,7 +60,7 @@ internal sealed class PlanAssembly
             return new PlanResult(null, [BoilsDry]);
         }
 
-        FitReport fit = FitReporter.Report(request, fitted, settled.Largest, settled.Rounds, runs.Central);
+        FitReport fit = FitReporter.Report(request, fitter, settled.Wish, runs.Central);
         Timeline Laid(PlanRequest other) => Scheduler(other).Schedule(fitted, settled.Roast, settled.Blanch).Timeline;
         Timeline Moved(TimeSpan shift) => scheduler.Lay(fitted, settled.Roast, settled.Blanch, laid.HeatOn + shift).Timeline;
         return new PlanResult(
@@ -104,52 +106,24 @@ internal sealed class PlanAssembly
 
     private Settled SettleOnce()
     {
-        FittedLoad largest = fitter.Fill();
-        (FittedLoad fitted, int rounds) = Fit(largest);
-        if (Impossible(fitted, rounds, largest).Count > 0)
+        FittedWish wish = wishes.Fit();
+        if (Impossible(wish).Count > 0)
         {
-            return new Settled(fitted, rounds, largest, null, null, null);
+            return new Settled(wish, null, null, null);
         }
 
-        RoastPlan? roast = RoastPlanner.Plan(request, fitted.Load);
-        BlanchPlan? blanch = RoastPlanner.PlanBlanch(request, fitted.Load, fitter);
-        return new Settled(fitted, rounds, largest, roast, blanch, scheduler.Schedule(fitted, roast, blanch));
+        RoastPlan? roast = RoastPlanner.Plan(request, wish.Fitted.Load);
+        BlanchPlan? blanch = RoastPlanner.PlanBlanch(request, wish.Fitted.Load, fitter);
+        return new Settled(wish, roast, blanch, scheduler.Schedule(wish.Fitted, roast, blanch));
     }
 
     private static bool Alike(IReadOnlyList<NightWindow> some, IReadOnlyList<NightWindow> others) =>
         some.Count == others.Count
         && some.Zip(others).All(pair => Math.Abs(pair.First.FromSeconds - pair.Second.FromSeconds) < 120 && Math.Abs(pair.First.Seconds - pair.Second.Seconds) < 120);
 
-    private (FittedLoad Fitted, int Rounds) Fit(FittedLoad largest)
+    private IReadOnlyList<InputProblem> Impossible(FittedWish wish)
     {
-        double wanted = request.Goal switch
-        {
-            PlanGoal.MakeVolume make => make.Yield.Liters,
-            PlanGoal.UseBones bones => BatchLoad.Litres(request, bones),
-            _ => largest.Litres,
-        };
-        if (request.Goal is PlanGoal.FillPot)
-        {
-            return (largest, 1);
-        }
-
-        // The fitted largest batch is close to, not exactly at, the limit: a hair of tolerance keeps "make what fits" in one round.
-        int rounds = (int)Math.Clamp(Math.Ceiling((wanted / largest.Litres) - 1e-3), 1, 1_000_000);
-        FittedLoad fitted = fitter.ForLitres(wanted / rounds);
-
-        // Topping up to stay covered can want more water for a smaller batch than for the largest: then it takes another round.
-        double most = request.Pot.VolumeAtMetres(PotFitter.SafeMaximum(request.Pot).Level.Meters) * 1.02;
-        while (rounds <= BatchPlanner.MostRounds && request.Pot.VolumeAtMetres(fitted.Outcome.PeakMetres) > most)
-        {
-            rounds++;
-            fitted = fitter.ForLitres(wanted / rounds);
-        }
-
-        return (fitted, rounds);
-    }
-
-    private IReadOnlyList<InputProblem> Impossible(FittedLoad fitted, int rounds, FittedLoad largest)
-    {
+        (FittedLoad fitted, FittedLoad largest, int rounds) = (wish.Fitted, wish.Largest, wish.Potfuls);
         if (!double.IsFinite(fitted.WaterKilograms) || !double.IsFinite(fitted.Outcome.TotalSeconds) || largest.Litres <= 0)
         {
             // A pot that boils away more than it can hold is not too small.
@@ -163,6 +137,11 @@ internal sealed class PlanAssembly
             return [];
         }
 
+        if (request.TopUp == TopUpRule.None && fitted.Outcome.SteamKilograms > fitted.WaterKilograms / 2)
+        {
+            return [BoilsDry];
+        }
+
         string field = request.Goal switch
         {
             PlanGoal.UseBones => "bones-0-kg",
@@ -174,7 +153,7 @@ internal sealed class PlanAssembly
         [
             new(
                 field,
-                $"That needs {rounds} rounds in this pot. At once it makes at most {KitchenFormat.Both(Volume.FromLiters(largest.Litres))} from {KitchenFormat.Both(Mass.FromKilograms(bones))} of bones: ask for less, or take a bigger pot."),
+                $"That takes {rounds} potfuls. At once this pot makes at most {KitchenFormat.Both(Volume.FromLiters(largest.Litres))} from {KitchenFormat.Both(Mass.FromKilograms(bones))} of bones: ask for less, or take a bigger pot."),
         ];
     }
 
@@ -198,5 +177,5 @@ internal sealed class PlanAssembly
 
     private BatchScheduler Scheduler(PlanRequest other) => new(other, writer, forecaster, fitter, boiling.PlannedTime);
 
-    private sealed record Settled(FittedLoad Fitted, int Rounds, FittedLoad Largest, RoastPlan? Roast, BlanchPlan? Blanch, LaidTimeline? Laid);
+    private sealed record Settled(FittedWish Wish, RoastPlan? Roast, BlanchPlan? Blanch, LaidTimeline? Laid);
 }

@@ -81,7 +81,19 @@ public sealed record PlanRequest
     public TimeSpan CheckInterval { get; init; } = TimeSpan.FromHours(1);
 
     /// <summary>What is kept in the pot.</summary>
-    public TopUpRule TopUp { get; init; } = TopUpRule.KeepCovered;
+    public TopUpRule TopUp { get; init; } = TopUpRule.KeepToLine;
+
+    /// <summary>How full the pot is to be; null for the safe maximum where the pot sets the load.</summary>
+    public FillMark? FillTo { get; init; }
+
+    /// <summary>How a wish is met that does not fit the pot at once; null to let the planner choose.</summary>
+    public SplitWay? Way { get; init; }
+
+    /// <summary>Pots of this size at hand, one or more.</summary>
+    public int PotCount { get; init; } = 1;
+
+    /// <summary>Hobs like this that are free, one or more.</summary>
+    public int HobCount { get; init; } = 1;
 
     /// <summary>True when the lid is on until it begins to bubble: sooner hot, but the first scum is lifted late.</summary>
     public bool HeatsUpCovered { get; init; }
@@ -104,14 +116,11 @@ public sealed record PlanRequest
     /// <summary>How the lid sits unless the cook says otherwise: locked on a pressure cooker, else as the recipe has it.</summary>
     public static LidPosition UsualLid(Pot? pot, StockRecipe recipe) => pot is not null && CanLock(pot, recipe) ? LidPosition.On : recipe.Lid;
 
-    /// <summary>
-    /// What is kept in the pot unless the cook says otherwise: the line where it boils hard, for so much is lost that covering the bones would
-    /// leave hardly any stock, else just the bones covered.
-    /// </summary>
+    /// <summary>What is kept in the pot unless the cook says otherwise: the level, but for a stock that is boiled down.</summary>
     public static TopUpRule UsualTopUp(StockRecipe recipe)
     {
         ArgumentNullException.ThrowIfNull(recipe);
-        return recipe.Stages.Any(stage => stage.IsRolling && stage.ReducesTo is null) ? TopUpRule.KeepToLine : TopUpRule.KeepCovered;
+        return recipe.BoilsDown ? TopUpRule.None : TopUpRule.KeepToLine;
     }
 
     private static bool CanLock(Pot pot, StockRecipe recipe) => pot.Kind == PotKind.PressureCooker && recipe.Stages.Count == 1;

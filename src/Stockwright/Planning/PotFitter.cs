@@ -11,7 +11,14 @@ namespace Stockwright.Planning;
 /// <param name="LineMetres">The fill line.</param>
 /// <param name="Outcome">The central run.</param>
 /// <param name="CoverDecides">True when covering the solids set the water.</param>
-internal sealed record FittedLoad(double Litres, BatchLoad Load, double WaterKilograms, double LineMetres, SimmerOutcome Outcome, bool CoverDecides);
+internal sealed record FittedLoad(double Litres, BatchLoad Load, double WaterKilograms, double LineMetres, SimmerOutcome Outcome, bool CoverDecides)
+{
+    /// <summary>The level top-ups bring it back to; under the fill line where covering the solids takes more water than the yield needs.</summary>
+    public double HeldMetres { get; init; } = LineMetres;
+
+    /// <summary>Water stirred in after straining, kg.</summary>
+    public double LetDownKilograms { get; init; }
+}
 
 /// <summary>Finds the water for a size of batch, and the largest batch for the pot (equations F.1 to F.6 in docs/equations.md).</summary>
 internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, SimmerForecaster forecaster, BatchLoad perLitre)
@@ -20,6 +27,10 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     private const double FillCloseness = 1e-3;
     private const int MostTries = 30;
     private const double LeastLitres = 0.02;
+    private const double LeastWaterKilograms = 0.05;
+
+    private readonly double limitCubicMetres = request.Pot.VolumeAtMetres(Limit(request).Level.Meters);
+    private TopUpRule rule = request.TopUp;
 
     /// <summary>Nights the pot is put away in; they change what evaporates, and so water, level and yield.</summary>
     public IReadOnlyList<NightWindow> Nights { get; set; } = [];
@@ -32,21 +43,38 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
             return (pot.LevelAt(pot.BrimVolume * (2.0 / 3)), FillLimit.TwoThirds);
         }
 
-        Length eighty = pot.LevelAt(pot.BrimVolume * 0.8);
-        Length freeboard = pot.InnerHeight - Length.FromCentimeters(5);
-        return freeboard < eighty ? (freeboard, FillLimit.FiveCentimetresFreeboard) : (eighty, FillLimit.EightyPercentOfBrim);
+        Length freeboard = Length.FromCentimeters(5);
+        Length fifth = pot.InnerHeight * 0.2;
+        return fifth < freeboard ? (pot.InnerHeight - fifth, FillLimit.FifthOfHeight) : (pot.InnerHeight - freeboard, FillLimit.FiveCentimetresFreeboard);
+    }
+
+    /// <summary>How high this batch may stand: as the cook says, and never above the safe maximum. Over bones at hand the cook's level is the fill line itself.</summary>
+    public static (Length Level, FillLimit Limit) Limit(PlanRequest request)
+    {
+        (Length Level, FillLimit Limit) safe = SafeMaximum(request.Pot);
+        return request.Goal is not PlanGoal.UseBones && request.FillTo?.LevelIn(request.Pot) is { } asked && asked < safe.Level ? (asked, FillLimit.AsAsked) : safe;
     }
 
     /// <summary>Water for a wanted size, whether or not it fits (F.3, F.5).</summary>
     public FittedLoad ForLitres(double litres) => ForLitres(litres, litres * request.Recipe.WaterLitresPerLitre.Value);
 
     /// <summary>
-    /// The largest batch whose highest level stays at the safe maximum (F.2); its litres are zero when even a spoonful stands too high.
+    /// The largest batch whose highest level stays at the limit (F.2); its litres are zero when even a spoonful stands too high. Its solids are those
+    /// of a pot that is topped up to the line, so that what boils away never shrinks them; what is kept in it then is as asked.
     /// </summary>
     public FittedLoad Fill()
     {
-        double safeVolume = request.Pot.VolumeAtMetres(SafeMaximum(request.Pot).Level.Meters);
-        double Excess(FittedLoad fitted) => request.Pot.VolumeAtMetres(fitted.Outcome.PeakMetres) - safeVolume;
+        rule = request.Recipe.BoilsDown ? request.TopUp : TopUpRule.KeepToLine;
+        FittedLoad filled = FillHeld();
+        bool differs = rule != request.TopUp;
+        rule = request.TopUp;
+        return differs && filled.Litres > 0 ? Run(filled.Litres, filled.WaterKilograms) : filled;
+    }
+
+    private FittedLoad FillHeld()
+    {
+        double Excess(FittedLoad fitted) => ExcessCubicMetres(fitted);
+        double safeVolume = limitCubicMetres;
         double guess = safeVolume / (perLitre.Items.Sum(item => item.Charge?.VolumeCubicMetres ?? 0) + 1.5e-3);
         double least = Math.Min(LeastLitres, guess / 10);
         FittedLoad low = ForLitres(least);
@@ -85,13 +113,43 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         return Excess(high) <= 0 ? high : low;
     }
 
+    /// <summary>True when a load never stands over the limit, to what a pot is filled to by eye.</summary>
+    public bool Fits(FittedLoad fitted) => ExcessCubicMetres(fitted) <= 0.004 * limitCubicMetres;
+
+    /// <summary>True when a load stands under the safe maximum, whatever level the cook asked for.</summary>
+    public bool IsUnderSafeMaximum(FittedLoad fitted) => fitted.Outcome.PeakMetres <= SafeMaximum(request.Pot).Level.Meters * 1.005;
+
     /// <summary>A load with water up to a given line, whatever that yields.</summary>
     public FittedLoad ToLine(double litres, Length line)
     {
         BatchLoad load = perLitre.Scaled(litres);
         double liquid = Contents(load).LiquidForLevel(line.Meters, request.Site.TapWater.DegreesCelsius, default);
-        return Run(litres, liquid - load.Items.Sum(item => item.LiquidKilograms));
+        return RunAt(litres, Math.Max(LeastWaterKilograms, liquid - load.Items.Sum(item => item.LiquidKilograms)));
     }
+
+    /// <summary>
+    /// A load with as much water as the limit leaves room for, hot and with everything in; null when its solids would stand out of it.
+    /// </summary>
+    public FittedLoad? ToLimit(double litres)
+    {
+        FittedLoad fitted = ToLine(litres, Length.FromMeters(request.Pot.LevelAtCubicMetres(limitCubicMetres)));
+        for (int i = 0; i < 6 && Math.Abs(ExcessCubicMetres(fitted)) > FillCloseness * limitCubicMetres; i++)
+        {
+            // Water and level go together almost straight: a litre less stands a litre lower.
+            double water = fitted.WaterKilograms - (ExcessCubicMetres(fitted) * SimmerForecaster.ColdDensity);
+            if (water <= LeastWaterKilograms)
+            {
+                return null;
+            }
+
+            fitted = RunAt(litres, water);
+        }
+
+        return ExcessCubicMetres(fitted) <= 0.005 * limitCubicMetres && fitted.LineMetres >= fitted.Outcome.StartHeapMetres ? fitted : null;
+    }
+
+    /// <summary>How much more than the limit the pot holds at its highest, m3.</summary>
+    private double ExcessCubicMetres(FittedLoad fitted) => request.Pot.VolumeAtMetres(fitted.Outcome.PeakMetres) - limitCubicMetres;
 
     /// <summary>Strained, defatted stock of a run, kg.</summary>
     public double YieldKilograms(SimmerOutcome outcome) => YieldKilograms(
@@ -133,7 +191,8 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         double wanted = litres * SimmerForecaster.ColdDensity / 1000;
         double keeps = (1 - LiquorExchange.StrainLoss.Value.DecimalFractions)
             * (request.Recipe.ChillsAndDefats ? 1 - LiquorExchange.DefatLoss.Value.DecimalFractions : 1);
-        FittedLoad fitted = Run(litres, guessKilograms);
+        double asked = guessKilograms;
+        FittedLoad fitted = Run(litres, asked);
         double tooLittle = 0;
         double tooMuch = double.PositiveInfinity;
         double lastMissing = 0;
@@ -142,7 +201,10 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         for (int i = 0; i < MostTries; i++)
         {
             double missing = (wanted - YieldKilograms(fitted.Outcome)) / keeps;
-            if (Math.Abs(missing) <= Closeness * wanted || (missing < 0 && fitted.CoverDecides))
+
+            // Under the cover only the level it is brought back to moves; when even that does not, covering the solids decides.
+            bool idle = rule != TopUpRule.KeepToLine || (i > 0 && Math.Abs(missing - lastMissing) <= 1e-6 * wanted);
+            if (Math.Abs(missing) <= Closeness * wanted || (missing < 0 && fitted.CoverDecides && idle))
             {
                 break;
             }
@@ -152,11 +214,11 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
             lastMissing = missing;
             if (missing > 0)
             {
-                tooLittle = fitted.WaterKilograms;
+                tooLittle = asked;
             }
             else
             {
-                tooMuch = fitted.WaterKilograms;
+                tooMuch = asked;
             }
 
             if (tooMuch - tooLittle < GapKilograms(fitted.WaterKilograms))
@@ -165,28 +227,39 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
                 break;
             }
 
-            double next = fitted.WaterKilograms + (stride * missing / left);
+            double next = asked + (stride * missing / left);
             if (next <= tooLittle || next >= tooMuch)
             {
                 next = (tooLittle + tooMuch) / 2;
             }
 
-            fitted = Run(litres, next);
+            asked = next;
+            fitted = Run(litres, asked);
         }
 
-        return fitted;
+        return fitted with { CoverDecides = fitted.CoverDecides && YieldKilograms(fitted.Outcome) > wanted * (1 + Closeness) };
     }
 
     private static double GapKilograms(double waterKilograms) => Math.Max(1e-4 * waterKilograms, 1e-4);
 
+    /// <summary>Runs a size with water for its yield, or as much as covers the solids; then the level falls to where the yield wants it.</summary>
     private FittedLoad Run(double litres, double waterKilograms)
     {
         BatchLoad load = perLitre.Scaled(litres);
         double cover = CoverKilograms(load);
         double water = Math.Max(waterKilograms, cover);
         double line = LineMetres(load, water);
-        SimmerOutcome outcome = forecaster.RunCentral(writer.Write(load, water, line, Nights));
-        return new FittedLoad(litres, load, water, line, outcome, water <= cover * (1 + (2 * Closeness)));
+        double held = rule == TopUpRule.KeepToLine && waterKilograms < cover ? LineMetres(load, Math.Max(0, waterKilograms)) : line;
+        SimmerOutcome outcome = forecaster.RunCentral(writer.Write(load, water, held, Nights, rule));
+        return new FittedLoad(litres, load, water, line, outcome, water <= cover * (1 + (2 * Closeness))) { HeldMetres = held };
+    }
+
+    /// <summary>Runs a size with just so much water.</summary>
+    private FittedLoad RunAt(double litres, double waterKilograms)
+    {
+        BatchLoad load = perLitre.Scaled(litres);
+        double line = LineMetres(load, waterKilograms);
+        return new FittedLoad(litres, load, waterKilograms, line, forecaster.RunCentral(writer.Write(load, waterKilograms, line, Nights, rule)), CoverDecides: false);
     }
 
     /// <summary>Least water: the heap lies under the liquid by the usual cover (F.3).</summary>
@@ -195,11 +268,11 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         PotContents contents = Contents(load);
         if (contents.SolidsLoaded <= 0)
         {
-            return 0.05;
+            return LeastWaterKilograms;
         }
 
         double level = contents.HeapHeight(default) + LiquorExchange.CoverDepth.Value.Meters;
-        return Math.Max(0.05, contents.LiquidForLevel(level, request.Site.TapWater.DegreesCelsius, default) - load.Items.Sum(item => item.LiquidKilograms));
+        return Math.Max(LeastWaterKilograms, contents.LiquidForLevel(level, request.Site.TapWater.DegreesCelsius, default) - load.Items.Sum(item => item.LiquidKilograms));
     }
 
     private double LineMetres(BatchLoad load, double waterKilograms) =>

@@ -40,7 +40,7 @@ internal sealed class ScriptWriter
     }
 
     /// <summary>Writes the script for a load and its water.</summary>
-    public SimmerScript Write(BatchLoad load, double waterKilograms, double lineMetres, IReadOnlyList<NightWindow>? nights = null)
+    public SimmerScript Write(BatchLoad load, double waterKilograms, double heldMetres, IReadOnlyList<NightWindow>? nights = null, TopUpRule? topUp = null)
     {
         List<StageScript> stages = request.IsUnderPressure ? PressureStages.Write(request, load, targetCelsius, mainSeconds, boilingCelsius) : [];
         for (int i = 0; !request.IsUnderPressure && i < request.Recipe.Stages.Count; i++)
@@ -68,9 +68,9 @@ internal sealed class ScriptWriter
             liquid,
             request.Site.TapWater.DegreesCelsius,
             stages,
-            request.TopUp,
+            topUp ?? request.TopUp,
             request.Site.TapWater.DegreesCelsius,
-            lineMetres,
+            heldMetres,
             OvenHoldCelsius,
             LiquorExchange.Skimmed.Value.DecimalFractions / skims)
         {
@@ -145,6 +145,9 @@ internal sealed class ScriptWriter
         actions.AddRange(skims.Where(at => at < seconds - 60).Select(at => new PotAction(at, PotActionKind.Skim)));
     }
 
+    /// <summary>So near the end the level is looked at, and let be.</summary>
+    private const double LastLookSeconds = 40 * 60;
+
     private void AddChecks(List<PotAction> actions, double seconds)
     {
         if (request.Recipe.Kind == StockKind.Consomme)
@@ -156,7 +159,8 @@ internal sealed class ScriptWriter
         double interval = request.CheckInterval.TotalSeconds;
         for (double at = Math.Min(3600, interval); at <= seconds - (15 * 60); at += interval)
         {
-            actions.Add(new PotAction(at, PotActionKind.Check));
+            // Nobody waters down a stock that is about to be strained (common practice, no source).
+            actions.Add(new PotAction(at, PotActionKind.Check) { AddsNothing = request.TopUp == TopUpRule.KeepToLine && at > seconds - LastLookSeconds });
         }
     }
 

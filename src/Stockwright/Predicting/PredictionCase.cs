@@ -42,12 +42,19 @@ internal sealed class PredictionCase
     public ExtractionFigures Central => ExtractionFigures.Central(Settings.Ph, Settings.KitchenFactor.Value);
 
     /// <summary>All liquor in the pot when the heat goes off, and what ran over, kg: what the gelatin is dissolved in.</summary>
-    public double LiquorKilograms => Liquor(Plan.Workings.Central);
+    public double LiquorKilograms => Liquor(Plan.Workings.Central) * LetDown(YieldKilograms);
 
     /// <summary>Strained, defatted stock, kg; at least a spoonful.</summary>
     public double YieldKilograms => Math.Max(LeastKilograms, Plan.Yield.Central.CubicMeters * SimmerForecaster.ColdDensity);
 
     /// <summary>All liquor of a run, kg; what ran over took its share of everything dissolved with it. A pot that boiled dry holds a spoonful of glaze.</summary>
+    /// <summary>How many times its volume the strained stock becomes by the water it is let down with.</summary>
+    public double LetDown(double yieldKilograms)
+    {
+        double water = Plan.Workings.Fitted.LetDownKilograms;
+        return water > 0 && yieldKilograms > water ? yieldKilograms / (yieldKilograms - water) : 1;
+    }
+
     public static double Liquor(SimmerOutcome outcome) => Math.Max(LeastKilograms, outcome.LiquidLeftKilograms + outcome.SpiltKilograms);
 
     public DefatMethod Defat => Settings.Defat ?? (Plan.Request.Recipe.ChillsAndDefats ? DefatMethod.Chill : DefatMethod.Ladle);

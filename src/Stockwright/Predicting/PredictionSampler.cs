@@ -144,8 +144,8 @@ internal sealed class SampleModel
         double heatUp = workings.Central.HeatUpSeconds;
         double later = outcome.TotalSeconds - workings.Central.TotalSeconds;
         double fatFreed = Math.Min(solutes.FreedFat * At(14), FatCeiling());
-        double liquor = PredictionCase.Liquor(outcome);
-        double yield = Measured(workings, At(6)) ?? workings.Fitter.YieldKilograms(outcome, At(3), At(5), At(6));
+        double yield = Measured(workings, At(6)) ?? (workings.Fitter.YieldKilograms(outcome, At(3), At(5), At(6)) + workings.Fitted.LetDownKilograms);
+        double liquor = PredictionCase.Liquor(outcome) * made.LetDown(yield);
         double emulsified = Math.Min(beatenIn.At(deviations[17]) * liquor, 0.1 * fatFreed);
         double floating = fatFreed - emulsified;
         double cap = floating / FatPrediction.Density.KilogramsPerCubicMeter / made.ContainerSquareMetres;
@@ -185,7 +185,7 @@ internal sealed class SampleModel
     /// <summary>Stock as measured, less what goes with the fat, kg; null before it is measured.</summary>
     private double? Measured(PlanWorkings workings, double defatLoss) =>
         workings.Belief?.PortionedKilograms
-        ?? workings.Belief?.StrainedKilograms * (made.Plan.Request.Recipe.ChillsAndDefats ? 1 - defatLoss : 1);
+        ?? ((workings.Belief?.StrainedKilograms * (made.Plan.Request.Recipe.ChillsAndDefats ? 1 - defatLoss : 1)) + workings.Fitted.LetDownKilograms);
 
     private double FatCeiling() => Math.Max(
         solutes.FreedFat, made.Items.Sum(item => item.RawKilograms * item.Ingredient.Fat.Value.DecimalFractions) - solutes.DrainedFat);

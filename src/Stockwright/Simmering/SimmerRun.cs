@@ -255,7 +255,7 @@ internal sealed class SimmerRun
         double toLine = pot.Solids.LiquidForLevel(script.LineMetres, celsius, pot.Progress);
         return script.TopUp switch
         {
-            TopUpRule.KeepToLine => toLine,
+            TopUpRule.KeepToLine => Math.Max(toLine, Math.Min(pot.Solids.LiquidForLevel(pot.Outcome.StartMetres, celsius, pot.Progress), LiquidToStayCovered(celsius, secondsToNextCheck))),
             TopUpRule.KeepCovered => Math.Min(toLine, LiquidToStayCovered(celsius, secondsToNextCheck)),
             _ => liquid,
         };

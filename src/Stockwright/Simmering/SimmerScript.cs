@@ -81,7 +81,7 @@ internal sealed record StageScript(double SetCelsius, double Seconds, bool Climb
 /// <param name="Stages">At least one.</param>
 /// <param name="TopUp">What is kept in the pot.</param>
 /// <param name="TopUpCelsius">Temperature of the water added.</param>
-/// <param name="LineMetres">The fill line.</param>
+/// <param name="LineMetres">The level top-ups bring it back to.</param>
 /// <param name="HoldCelsius">Temperature of the pot in the oven.</param>
 /// <param name="SkimShare">Share of the liquid lifted at each skim.</param>
 internal sealed record SimmerScript(

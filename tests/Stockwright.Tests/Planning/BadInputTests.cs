@@ -15,7 +15,7 @@ public sealed class BadInputTests
     {
         InputProblem problem = PlanRequests.For("brown-beef").In(PlanRequests.Straight(20, 16)).Using(("beef-knuckle", 400)).Problem();
         Assert.Equal("bones-0-kg", problem.Field);
-        Assert.Contains("rounds in this pot", problem.Message, StringComparison.Ordinal);
+        Assert.Contains("192 potfuls", problem.Message, StringComparison.Ordinal);
         Assert.Contains("bigger pot", problem.Message, StringComparison.Ordinal);
     }
 
@@ -30,7 +30,14 @@ public sealed class BadInputTests
     public static TheoryData<string, string> Wrong => new()
     {
         { "pot 3 m tall", "pot-height" },
-        { "pot 5 cm high", "pot-height" },
+        { "pot 3 cm high", "pot-height" },
+        { "filled above the rim", "fill" },
+        { "filled to the brim", "fill" },
+        { "hardly filled", "fill" },
+        { "no pot", "pots" },
+        { "no free hob", "hobs" },
+        { "side by side in one pot", "pots" },
+        { "side by side on one hob", "hobs" },
         { "pot 3 m wide", "pot-diameter" },
         { "pot without weight", "pot-mass" },
         { "negative power", "hob-power" },
@@ -129,7 +136,14 @@ public sealed class BadInputTests
     private static PlanRequest Slip(string what, PlanRequest request) => what switch
     {
         "pot 3 m tall" => request.In(PlanRequests.Straight(28, 300)),
-        "pot 5 cm high" => request.In(PlanRequests.Straight(28, 5)),
+        "pot 3 cm high" => request.In(PlanRequests.Straight(28, 3)),
+        "filled above the rim" => request with { FillTo = new FillMark.Depth(Length.FromCentimeters(33)) },
+        "filled to the brim" => request with { FillTo = new FillMark.BelowRim(Length.FromCentimeters(1)) },
+        "hardly filled" => request with { FillTo = new FillMark.ShareOfHeight(Ratio.FromPercent(1)) },
+        "no pot" => request with { PotCount = 0 },
+        "no free hob" => request with { HobCount = 0 },
+        "side by side in one pot" => request with { Way = SplitWay.SideBySide, HobCount = 2 },
+        "side by side on one hob" => request with { Way = SplitWay.SideBySide, PotCount = 2 },
         "pot 3 m wide" => request.In(PlanRequests.Tapered(300, 28, 30) with { EmptyMass = Mass.FromKilograms(5) }),
         "pot without weight" => request with { Pot = request.Pot with { EmptyMass = Mass.Zero } },
         "negative power" => request.On(PlanRequests.Hob(HobKind.Gas, -2)),

@@ -89,10 +89,10 @@ public sealed class NightTests
         BatchPlan up = PlanRequests.For("brown-beef").Uncovered().Starting(Afternoon).Plan();
         BatchPlan held = PlanRequests.For("brown-beef").Uncovered().Starting(Afternoon, NightPlan.OvenHold).Plan();
 
-        // Half of the loss goes before the surface is covered; of the rest a seated lid lets a sixth past (1/29 over 0.2), for two thirds of the time.
-        Assert.True(held.Simmer.Evaporated.Central < up.Simmer.Evaporated.Central * 0.8);
+        // A seated lid lets a sixth past of what the covered surface loses (1/29 over 0.2), for two thirds of the time.
+        Assert.True(held.Simmer.Evaporated.Central < up.Simmer.Evaporated.Central * 0.85);
         Close.Relative(3.785, held.Yield.Central.Liters, 0.005);
-        Assert.True(held.Fit.WaterToLine < up.Fit.WaterToLine);
+        Assert.True(held.Fit.WaterToLine + held.Simmer.ToppedUp.Central < up.Fit.WaterToLine + up.Simmer.ToppedUp.Central);
     }
 
     [Fact]

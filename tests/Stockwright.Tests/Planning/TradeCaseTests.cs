@@ -65,6 +65,19 @@ public sealed class TradeCaseTests
         Assert.InRange(fitter.YieldKilograms(fitted.Outcome), 2.25, 3.75);
     }
 
+    [Theory]
+    [InlineData(60)]
+    [InlineData(90)]
+    [InlineData(120)]
+    public void The_same_pot_filled_to_three_quarters_plans_as_one_batch(int minutes)
+    {
+        BatchPlan plan = (NineLitrePot() with { FillTo = new FillMark.ShareOfHeight(Ratio.FromPercent(75)), CheckInterval = TimeSpan.FromMinutes(minutes) }).Plan();
+        Assert.Equal((FitVerdict.Fits, 1), (plan.Fit.Verdict, plan.Fit.Potfuls));
+        Close.Relative(0.75, plan.Fit.FillLine / plan.Request.Pot.InnerHeight, 1e-6);
+        Assert.InRange(plan.Yield.Central.Liters, 2.4, 3.6);
+        Assert.Empty(PlanInvariants.Broken(plan));
+    }
+
     // US culinary-school study cards: 11 lb of fish bones go under 5 qt of water for a gallon of fumet, so the heap holds no more than that
     // between the bones, however light the estimate of its bulk density. Common practice, no source: 1 kg of shells goes under 2 to 2.5 L.
     [Theory]
