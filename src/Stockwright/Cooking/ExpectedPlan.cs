@@ -172,8 +172,9 @@ internal sealed class ExpectedPlan
         Stated<Ratio> efficiency = Posterior.KnowsHeat ? Stated(Belief.Efficiency, efficiencySigma) : plan.Request.Hob.Efficiency;
         SimmerForecaster forecaster = new(workings.Environment, efficiency, Belief.FilmFactor, Belief.LossFactor);
         SimmerForecast simmer = forecaster.Write(Runs);
-        TimelineWriter lines = new(new TimelineParts(plan.Request, workings.Fitted.Load, plan.Roast, plan.Blanch, Runs.Central, workings.Fitted.WaterKilograms, yield.Central.Liters)
+        TimelineWriter lines = new(new TimelineParts(plan.Request, workings.Fitted.Load, [new RoundLoad(1, plan.Roast)], plan.Blanch, Runs.Central, workings.Fitted.WaterKilograms, yield.Central.Liters)
         {
+            LetDownKilograms = workings.Fitted.LetDownKilograms,
             Ended = (kind, end) => Milestones.Ended(view, kind, end, cold),
         });
         return plan with

@@ -46,8 +46,20 @@ public sealed record BatchPlan
     /// <summary>Boiling here, and whether the asked simmer can be reached.</summary>
     public required BoilingReport Boiling { get; init; }
 
-    /// <summary>Every step, in order, with the moment it starts.</summary>
+    /// <summary>Every step of the whole wish, in order, with the moment it starts.</summary>
     public required Timeline Timeline { get; init; }
+
+    /// <summary>Every step of one potful, begun when the whole is; the timeline itself when the wish is one potful.</summary>
+    public Timeline? OnePotTimeline { get; init; }
+
+    /// <summary>What is done about the night: as asked, or as the planner chose.</summary>
+    public NightPlan Night { get; init; }
+
+    /// <summary>Stock of all potfuls.</summary>
+    public Band<Volume> Total => new(Yield.Low * Fit.Potfuls, Yield.Central * Fit.Potfuls, Yield.High * Fit.Potfuls);
+
+    /// <summary>The plan of one of its potfuls: what a batch is started from.</summary>
+    public BatchPlan ForOnePot() => Fit.Potfuls == 1 ? this : this with { Timeline = OnePotTimeline ?? Timeline, Fit = Fit with { Potfuls = 1, AtOnce = 1 } };
 
     /// <summary>Things the cook should know first.</summary>
     public required IReadOnlyList<PlanNotice> Notices { get; init; }

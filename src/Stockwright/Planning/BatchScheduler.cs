@@ -2,13 +2,31 @@ using Stockwright.Simmering;
 
 namespace Stockwright.Planning;
 
-/// <summary>A timeline with the nights that were reckoned with.</summary>
-internal sealed record LaidTimeline(DateTimeOffset HeatOn, Timeline Timeline, IReadOnlyList<NightWindow> Nights);
+/// <summary>A timeline with the nights its pot is put away in.</summary>
+internal sealed record LaidTimeline(DateTimeOffset HeatOn, Timeline Timeline, IReadOnlyList<NightWindow> Nights)
+{
+    /// <summary>How it keeps to the moments asked for.</summary>
+    public Punctuality Punctuality { get; init; }
+}
+
+/// <summary>How a timeline keeps to the moments asked for.</summary>
+internal enum Punctuality
+{
+    /// <summary>As asked.</summary>
+    AsAsked,
+
+    /// <summary>The start asked for has passed: it starts now.</summary>
+    StartHasPassed,
+
+    /// <summary>It cannot be ready in time: it starts now and is ready as early as it can be.</summary>
+    TooLate,
+}
 
 /// <summary>Lays the timeline of a fitted batch: forwards from a start, or so that it is ready in time.</summary>
 internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, SimmerForecaster forecaster, PotFitter fitter, TimeSpan simmer)
 {
     private const int MostTries = 24;
+    private const int MostEarlier = 72;
 
     /// <summary>Close enough to the moment the cook wants it.</summary>
     private static readonly TimeSpan Close = TimeSpan.FromMinutes(1);
@@ -18,38 +36,79 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
 
     private static readonly TimeSpan BackStep = TimeSpan.FromMinutes(30);
 
-    /// <summary>Lays the timeline the request asks for.</summary>
-    public LaidTimeline Schedule(FittedLoad fitted, RoastPlan? roast, BlanchPlan? blanch)
+    /// <summary>Lays the timeline the request asks for; never before the present.</summary>
+    public LaidTimeline Schedule(FittedWish wish, BlanchPlan? blanch)
     {
-        LaidTimeline Laid(DateTimeOffset heatOn) => Lay(fitted, roast, blanch, heatOn);
+        LaidTimeline Laid(DateTimeOffset heatOn) => Lay(wish, blanch, heatOn);
+        LaidTimeline From(DateTimeOffset start) => Laid(start + Lines(wish, blanch, wish.Fitted.Outcome, isPutAway: false).BeforeHeat);
+        DateTimeOffset? now = request.Schedule.Now;
         if (request.Schedule.StartAt is { } start)
         {
-            return Laid(start + Lines(fitted, roast, blanch, fitted.Outcome).BeforeHeat);
+            return start < now ? From(now.Value) with { Punctuality = Punctuality.StartHasPassed } : From(start);
         }
 
-        return LatestInTime(Laid, request.Schedule.ReadyBy!.Value);
+        DateTimeOffset by = request.Schedule.ReadyBy!.Value;
+        LaidTimeline latest = LatestInTime(Laid, by, request.Schedule.Night == NightPlan.KeepFree);
+        if (latest.Timeline.Start >= now || now is null)
+        {
+            return latest;
+        }
+
+        // Started now it may still be in time, for what waits for the morning does not wait longer.
+        LaidTimeline soonest = From(now.Value);
+        return soonest.Timeline.Ready <= by ? soonest : soonest with { Punctuality = Punctuality.TooLate };
     }
 
     /// <summary>Lays the timeline from the moment the heat goes on.</summary>
-    public LaidTimeline Lay(FittedLoad fitted, RoastPlan? roast, BlanchPlan? blanch, DateTimeOffset heatOn)
+    public LaidTimeline Lay(FittedWish wish, BlanchPlan? blanch, DateTimeOffset heatOn)
     {
-        SimmerOutcome outcome = fitted.Outcome;
+        SimmerOutcome outcome = wish.Fitted.Outcome;
         DateTimeOffset simmering = heatOn + TimeSpan.FromSeconds(outcome.StageStarts[request.Recipe.MainStage]);
         IReadOnlyList<NightWindow> nights = request.IsUnderPressure || request.Recipe.IsAttended
             ? [] // A locked pot is neither put in an oven nor opened for the night; a hard boil is watched to the end.
             : NightWindows.Find(request.Schedule, simmering, simmer, TimeSpan.FromSeconds(outcome.HeatUpSeconds));
         if (!nights.SequenceEqual(fitter.Nights))
         {
-            outcome = forecaster.RunCentral(writer.Write(fitted.Load, fitted.WaterKilograms, fitted.HeldMetres, nights));
+            outcome = forecaster.RunCentral(writer.Write(wish.Fitted.Load, wish.Fitted.WaterKilograms, wish.Fitted.HeldMetres, nights));
         }
 
-        return new LaidTimeline(heatOn, Lines(fitted, roast, blanch, outcome).Write(heatOn), nights);
+        return new LaidTimeline(heatOn, Lines(wish, blanch, outcome, nights.Count > 0).Write(heatOn), nights);
+    }
+
+    /// <summary>Lays one potful of a wish, begun when the whole is.</summary>
+    public Timeline LayOnePot(FittedWish wish, BlanchPlan? blanch, LaidTimeline whole)
+    {
+        FittedWish one = wish with { Potfuls = 1, AtOnce = 1 };
+        SimmerOutcome outcome = forecaster.RunCentral(writer.Write(wish.Fitted.Load, wish.Fitted.WaterKilograms, wish.Fitted.HeldMetres, whole.Nights));
+        TimelineWriter lines = Lines(one, blanch, outcome, whole.Nights.Count > 0);
+        return lines.Write(whole.Timeline.Start + lines.BeforeHeat);
     }
 
     /// <summary>
     /// The latest start that is ready in time. Waiting for the morning makes the moment it is ready jump as the start moves,
     /// so a start that is too late is moved back by what it lacks, and between one in time and one too late the gap is halved.
     /// </summary>
+    private static LaidTimeline LatestInTime(Func<DateTimeOffset, LaidTimeline> lay, DateTimeOffset by, bool keepsNightsFree)
+    {
+        LaidTimeline latest = LatestInTime(lay, by);
+        if (!keepsNightsFree || !latest.Timeline.Steps.Any(step => step.InNight))
+        {
+            return latest;
+        }
+
+        // The latest start without work in the night, up to a day and a half before.
+        for (int i = 1; i <= MostEarlier; i++)
+        {
+            LaidTimeline earlier = lay(latest.HeatOn - (BackStep * i));
+            if (earlier.Timeline.Ready <= by && !earlier.Timeline.Steps.Any(step => step.InNight))
+            {
+                return earlier;
+            }
+        }
+
+        return latest;
+    }
+
     private static LaidTimeline LatestInTime(Func<DateTimeOffset, LaidTimeline> lay, DateTimeOffset by)
     {
         LaidTimeline laid = lay(by - TimeSpan.FromHours(24));
@@ -90,13 +149,17 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
         return best ?? laid;
     }
 
-    private TimelineWriter Lines(FittedLoad fitted, RoastPlan? roast, BlanchPlan? blanch, SimmerOutcome outcome) =>
+    private TimelineWriter Lines(FittedWish wish, BlanchPlan? blanch, SimmerOutcome outcome, bool isPutAway) =>
         new(new TimelineParts(
             request,
-            fitted.Load,
-            roast,
+            wish.Fitted.Load,
+            [.. Enumerable.Range(0, wish.Rounds).Select(round => new RoundLoad(wish.PotsInRound(round), RoastPlanner.Plan(request, wish.Fitted.Load.Scaled(wish.PotsInRound(round)))))],
             blanch,
             outcome,
-            fitted.WaterKilograms,
-            (fitter.YieldKilograms(outcome) + fitted.LetDownKilograms) / SimmerForecaster.ColdDensity * 1000));
+            wish.Fitted.WaterKilograms,
+            (fitter.YieldKilograms(outcome) + wish.Fitted.LetDownKilograms) / SimmerForecaster.ColdDensity * 1000)
+        {
+            LetDownKilograms = wish.Fitted.LetDownKilograms,
+            IsPutAway = isPutAway,
+        });
 }

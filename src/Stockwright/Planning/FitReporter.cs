@@ -11,8 +11,11 @@ internal static class FitReporter
     public static FitReport Report(PlanRequest request, PotFitter fitter, FittedWish wish, SimmerOutcome outcome)
     {
         FittedLoad fitted = wish.Fitted;
-        double largest = fitter.YieldKilograms(wish.Largest.Outcome) / SimmerForecaster.ColdDensity * 1000;
-        (Length safe, FillLimit limit) = PotFitter.Limit(request);
+
+        // Where nothing is topped up a smaller load in more water may give more than a full one.
+        double largest = Math.Max(fitter.YieldKilograms(wish.Largest.Outcome), fitter.YieldKilograms(fitted.Outcome)) / SimmerForecaster.ColdDensity * 1000;
+        Length safe = PotFitter.SafeMaximum(request.Pot).Level;
+        FillLimit limit = PotFitter.Limit(request).Limit;
         double height = request.Pot.InnerHeight.Meters;
         double displaced = fitted.Load.Items.Where(item => item.Line.Joins == JoinMoment.Start).Sum(item => item.Charge?.VolumeCubicMetres ?? 0);
         return new FitReport

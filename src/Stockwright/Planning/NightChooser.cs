@@ -12,15 +12,21 @@ internal static class NightChooser
 
     /// <summary>Lists the ways.</summary>
     /// <param name="request">What is asked.</param>
+    /// <param name="settled">What is done about the night, where the planner chose it.</param>
     /// <param name="timeline">The plan as asked.</param>
     /// <param name="boiling">The time it simmers.</param>
     /// <param name="moved">Lays the plan with the heat on so much later.</param>
     /// <param name="laid">Lays the same batch for a request that spends the night another way; the plan made from it may differ by minutes, as its water does by spoonfuls.</param>
     public static IReadOnlyList<NightChoice> Choices(
-        PlanRequest request, Timeline timeline, BoilingReport boiling, Func<TimeSpan, Timeline> moved, Func<PlanRequest, Timeline> laid)
+        PlanRequest request, NightPlan settled, Timeline timeline, BoilingReport boiling, Func<TimeSpan, Timeline> moved, Func<PlanRequest, Timeline> laid)
     {
+        if (request.Schedule.Night == NightPlan.KeepFree && settled != NightPlan.KeepFree)
+        {
+            return Others(request, settled, laid);
+        }
+
         int now = NightSteps(timeline);
-        if (now == 0 || (request.Schedule.Night != NightPlan.GetUp && !request.IsUnderPressure))
+        if (now == 0 || (request.Schedule.Night is NightPlan.OvenHold or NightPlan.StopAndCool && !request.IsUnderPressure))
         {
             return [];
         }
@@ -39,11 +45,27 @@ internal static class NightChooser
 
         if (long_)
         {
-            AddChoice(choices, request, laid, NightPlan.StopAndCool, "stop-and-cool", "Stop and cool at bedtime, go on in the morning", "Twice the cooling and heating, and a day longer; nothing on the heat while you sleep.");
+            AddStop(choices, request, laid);
         }
 
         return choices;
     }
+
+    /// <summary>What else could be done about a night the planner has settled.</summary>
+    private static List<NightChoice> Others(PlanRequest request, NightPlan settled, Func<PlanRequest, Timeline> laid)
+    {
+        List<NightChoice> choices = [];
+        AddChoice(choices, request, laid, NightPlan.GetUp, "get-up", "Get up for it", "Nothing waits; the checks of the night are yours.");
+        if (settled == NightPlan.OvenHold)
+        {
+            AddStop(choices, request, laid);
+        }
+
+        return choices;
+    }
+
+    private static void AddStop(List<NightChoice> choices, PlanRequest request, Func<PlanRequest, Timeline> laid) =>
+        AddChoice(choices, request, laid, NightPlan.StopAndCool, "stop-and-cool", "Stop and cool at bedtime, go on in the morning", "Twice the cooling and heating, and a day longer; nothing on the heat while you sleep.");
 
     private static int NightSteps(Timeline timeline) => timeline.Steps.Count(step => step.InNight);
 

@@ -9,6 +9,12 @@ internal static class NightWindows
     /// <summary>More stops than this are not a plan.</summary>
     private const int MostStops = 14;
 
+    /// <summary>With no more than this to go a batch is finished rather than put away.</summary>
+    private static readonly TimeSpan WorthFinishing = TimeSpan.FromHours(1);
+
+    /// <summary>A pot that takes longer than this to come back is not stopped: it would spend its days warming up.</summary>
+    private static readonly TimeSpan LongestReheat = TimeSpan.FromHours(3);
+
     /// <summary>Cooling a pot and heating it again is not worth it for less.</summary>
     private static readonly TimeSpan ShortestStop = TimeSpan.FromHours(2);
 
@@ -20,7 +26,7 @@ internal static class NightWindows
     public static IReadOnlyList<NightWindow> Find(PlanSchedule schedule, DateTimeOffset simmerStart, TimeSpan simmer, TimeSpan reheat)
     {
         List<NightWindow> windows = [];
-        if (schedule.Night == NightPlan.GetUp)
+        if (schedule.Night is NightPlan.GetUp or NightPlan.KeepFree)
         {
             return windows;
         }
@@ -37,13 +43,14 @@ internal static class NightWindows
             }
 
             clock += bed - wall;
-            if (clock >= simmer - TimeSpan.FromMinutes(20))
+            if (clock >= simmer - WorthFinishing)
             {
+                // It is finished rather than put away for so little.
                 break;
             }
 
             DateTimeOffset wake = Next(schedule, bed, schedule.WakesAt);
-            bool stops = schedule.Night == NightPlan.StopAndCool && wake - bed > ShortestStop;
+            bool stops = schedule.Night == NightPlan.StopAndCool && wake - bed > ShortestStop && reheat <= LongestReheat;
             if (stops && windows.Count > 0 && (bed == wall || windows.Count >= MostStops))
             {
                 // Bringing it back up takes all day on this hob: stopping again would never end.

@@ -44,6 +44,27 @@ internal sealed class PlanAssembly
         }
 
         Settled settled = Settle();
+        if (request.Schedule.Night == NightPlan.KeepFree && settled.Laid is { } asLaid)
+        {
+            foreach (NightPlan night in NightSettler.Ways(request, boiling, asLaid.Timeline))
+            {
+                PlanAssembly other = new(request with { Schedule = request.Schedule with { Night = night } });
+                Settled kept = other.Settle();
+                if (kept.Laid is { } free && !free.Timeline.Steps.Any(step => step.InNight) && (free.Punctuality != Punctuality.TooLate || asLaid.Punctuality == Punctuality.TooLate))
+                {
+                    return other.Write(kept, request);
+                }
+            }
+        }
+
+        return Write(settled, request);
+    }
+
+    /// <summary>Writes the plan of a settled batch.</summary>
+    /// <param name="settled">Size, water and timeline.</param>
+    /// <param name="asked">What the cook asked; the night may have been settled since.</param>
+    private PlanResult Write(Settled settled, PlanRequest asked)
+    {
         FittedLoad fitted = settled.Wish.Fitted;
         IReadOnlyList<InputProblem> problems = Impossible(settled.Wish);
         if (problems.Count > 0 || settled.Laid is not { } laid)
@@ -61,12 +82,13 @@ internal sealed class PlanAssembly
         }
 
         FitReport fit = FitReporter.Report(request, fitter, settled.Wish, runs.Central);
-        Timeline Laid(PlanRequest other) => Scheduler(other).Schedule(fitted, settled.Roast, settled.Blanch).Timeline;
-        Timeline Moved(TimeSpan shift) => scheduler.Lay(fitted, settled.Roast, settled.Blanch, laid.HeatOn + shift).Timeline;
+        Timeline Laid(PlanRequest other) => Scheduler(other).Schedule(settled.Wish, settled.Blanch).Timeline;
+        Timeline Moved(TimeSpan shift) => scheduler.Lay(settled.Wish, settled.Blanch, laid.HeatOn + shift).Timeline;
         return new PlanResult(
             new BatchPlan
             {
-                Request = request,
+                Request = asked,
+                Night = request.Schedule.Night,
                 Yield = yield,
                 Fit = fit,
                 Amounts = Amounts(fitted, runs.Central),
@@ -76,13 +98,17 @@ internal sealed class PlanAssembly
                 Simmer = forecaster.Write(runs),
                 Ledger = ledger.Write(yield),
                 Boiling = boiling,
-                Timeline = laid.Timeline with { NightChoices = NightChooser.Choices(request, laid.Timeline, boiling, Moved, Laid) },
-                Notices = Notices.List(request, fit, boiling, runs.Central, yield, fitted.Litres),
+                Timeline = laid.Timeline with { NightChoices = NightChooser.Choices(asked, request.Schedule.Night, laid.Timeline, boiling, Moved, Laid) },
+                OnePotTimeline = settled.Wish.Potfuls > 1 ? scheduler.LayOnePot(settled.Wish, settled.Blanch, laid) : null,
+                Notices = [.. TimeNotices.List(asked, request.Schedule.Night, laid, runs.Central, Sooner), .. Notices.List(request, fit, boiling, runs.Central, yield, fitted.Litres)],
                 Assumptions = Assumptions.List(request, fitted.Load, boiling),
                 Workings = new PlanWorkings(environment, script, fitted, fitter, runs.Central),
             },
             []);
     }
+
+    /// <summary>When another request would be ready, started now; null when it cannot be made.</summary>
+    private static DateTimeOffset? Sooner(PlanRequest other) => new PlanAssembly(other).Settle().Laid?.Timeline.Ready;
 
     /// <summary>Behind a locked lid it boils first: less than that is for the open pot.</summary>
     private InputProblem? TooCoolToLock() => request.IsUnderPressure && request.SimmerTemperature <= boiling.BoilingPoint
@@ -114,7 +140,7 @@ internal sealed class PlanAssembly
 
         RoastPlan? roast = RoastPlanner.Plan(request, wish.Fitted.Load);
         BlanchPlan? blanch = RoastPlanner.PlanBlanch(request, wish.Fitted.Load, fitter);
-        return new Settled(wish, roast, blanch, scheduler.Schedule(wish.Fitted, roast, blanch));
+        return new Settled(wish, roast, blanch, scheduler.Schedule(wish, blanch));
     }
 
     private static bool Alike(IReadOnlyList<NightWindow> some, IReadOnlyList<NightWindow> others) =>

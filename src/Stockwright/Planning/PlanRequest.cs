@@ -9,6 +9,9 @@ namespace Stockwright.Planning;
 /// <summary>What is done about a simmer that runs through the night.</summary>
 public enum NightPlan
 {
+    /// <summary>No work in the night: the planner chooses how, by moving the start where that is open, or by one of the ways below.</summary>
+    KeepFree,
+
     /// <summary>Get up for the checks.</summary>
     GetUp,
 

@@ -18,8 +18,11 @@ public sealed record PlanSchedule
     /// <summary>Hour of going to bed, local time; may lie past midnight.</summary>
     public TimeOnly SleepsAt { get; init; } = new(22, 30);
 
-    /// <summary>What to do about checks in the night.</summary>
-    public NightPlan Night { get; init; } = NightPlan.GetUp;
+    /// <summary>The present; nothing is planned before it. Null when the plan is of another time, as that of a batch under way.</summary>
+    public DateTimeOffset? Now { get; init; }
+
+    /// <summary>What to do about work in the night.</summary>
+    public NightPlan Night { get; init; } = NightPlan.KeepFree;
 
     /// <summary>True when the cook is awake at a moment.</summary>
     public bool IsAwake(DateTimeOffset moment)

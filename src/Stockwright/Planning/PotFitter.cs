@@ -29,6 +29,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     private const double LeastLitres = 0.02;
     private const double LeastWaterKilograms = 0.05;
 
+    private readonly double safeCubicMetres = request.Pot.VolumeAtMetres(SafeMaximum(request.Pot).Level.Meters);
     private readonly double limitCubicMetres = request.Pot.VolumeAtMetres(Limit(request).Level.Meters);
     private TopUpRule rule = request.TopUp;
 
@@ -148,8 +149,12 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         return ExcessCubicMetres(fitted) <= 0.005 * limitCubicMetres && fitted.LineMetres >= fitted.Outcome.StartHeapMetres ? fitted : null;
     }
 
-    /// <summary>How much more than the limit the pot holds at its highest, m3.</summary>
-    private double ExcessCubicMetres(FittedLoad fitted) => request.Pot.VolumeAtMetres(fitted.Outcome.PeakMetres) - limitCubicMetres;
+    /// <summary>How much more than it may the pot holds at its highest, or when filled where the cook said to which line, m3.</summary>
+    private double ExcessCubicMetres(FittedLoad fitted)
+    {
+        double peak = request.Pot.VolumeAtMetres(fitted.Outcome.PeakMetres) - safeCubicMetres;
+        return limitCubicMetres < safeCubicMetres ? Math.Max(peak, request.Pot.VolumeAtMetres(fitted.LineMetres) - limitCubicMetres) : peak;
+    }
 
     /// <summary>Strained, defatted stock of a run, kg.</summary>
     public double YieldKilograms(SimmerOutcome outcome) => YieldKilograms(

@@ -9,7 +9,35 @@ internal sealed class StepBuilder(PlanSchedule schedule)
     private readonly List<PlanStep> steps = [];
     private readonly Dictionary<StepKind, int> counts = [];
 
-    public IReadOnlyList<PlanStep> Steps => steps;
+    /// <summary>Round the steps belong to, told in their titles; empty when there is but one pot and one round.</summary>
+    public string Round { get; set; } = "";
+
+    /// <summary>Sets the keys of a later round's steps apart; empty for the first.</summary>
+    public string KeyPrefix { get; set; } = "";
+
+    /// <summary>Every step in order of time. A hand does one thing at a time: what falls in the time of another step waits for it.</summary>
+    public IReadOnlyList<PlanStep> InOrder()
+    {
+        List<PlanStep> ordered = [.. steps.OrderBy(step => step.At)];
+        DateTimeOffset free = DateTimeOffset.MinValue;
+        for (int i = 0; i < ordered.Count; i++)
+        {
+            PlanStep step = ordered[i];
+            if (step.HandsOn <= TimeSpan.Zero)
+            {
+                continue;
+            }
+
+            if (step.At < free)
+            {
+                ordered[i] = step with { At = free, InNight = !schedule.IsAwake(free) };
+            }
+
+            free = ordered[i].At + step.HandsOn;
+        }
+
+        return [.. ordered.OrderBy(step => step.At)];
+    }
 
     /// <summary>The step an action at the pot becomes.</summary>
     public static StepKind KindOf(PotActionKind kind) => kind switch
@@ -31,9 +59,9 @@ internal sealed class StepBuilder(PlanSchedule schedule)
     public void At(string key, DateTimeOffset at, StepKind kind, string title, string detail, TimeSpan duration, TimeSpan handsOn, int? checkIndex = null, params Caution[] cautions) =>
         steps.Add(new PlanStep
         {
-            Key = key.Length > 0 ? key : NextKey(counts, kind),
+            Key = key.Length > 0 ? KeyPrefix + key : NextKey(counts, kind),
             Kind = kind,
-            Title = title,
+            Title = Round.Length > 0 ? $"{title} ({Round})" : title,
             Detail = detail,
             At = at,
             Duration = duration,

@@ -129,7 +129,15 @@ public sealed record Caution(string Code, string Text, string Source);
 /// <param name="Ready">When the stock would be ready.</param>
 public sealed record NightChoice(string Code, string Title, string Consequence, PlanRequest Request, int NightSteps, DateTimeOffset Start, DateTimeOffset Ready);
 
-/// <summary>Every step in order, and what to do about the night.</summary>
+/// <summary>Milestones of one round.</summary>
+/// <param name="Start">When the cook begins it.</param>
+/// <param name="HeatOn">When the heat goes on.</param>
+/// <param name="HeatOff">When it goes off for good.</param>
+/// <param name="Strained">When all its pots are strained.</param>
+/// <param name="Cold">When all its stock is cold.</param>
+public sealed record RoundTimes(DateTimeOffset Start, DateTimeOffset HeatOn, DateTimeOffset HeatOff, DateTimeOffset Strained, DateTimeOffset Cold);
+
+/// <summary>Every step of the whole wish in order, and what to do about the night. The moments of heat and straining are those of the first round.</summary>
 /// <param name="Steps">Steps ordered by start.</param>
 /// <param name="Start">When the cook begins.</param>
 /// <param name="HeatOn">When the heat goes on under the pot.</param>
@@ -146,4 +154,8 @@ public sealed record Timeline(
     DateTimeOffset Strained,
     DateTimeOffset Ready,
     TimeSpan HandsOn,
-    IReadOnlyList<NightChoice> NightChoices);
+    IReadOnlyList<NightChoice> NightChoices)
+{
+    /// <summary>Rounds, in order; one when the wish is one potful or all pots are on at once.</summary>
+    public IReadOnlyList<RoundTimes> Rounds { get; init; } = [];
+}

@@ -8,7 +8,12 @@ namespace Stockwright.Planning;
 /// <param name="Verdict">How it fits.</param>
 /// <param name="Potfuls">Potfuls, one or more.</param>
 /// <param name="AtOnce">Pots on the heat side by side, one or more.</param>
-internal sealed record FittedWish(FittedLoad Fitted, FittedLoad Largest, FitVerdict Verdict, int Potfuls = 1, int AtOnce = 1);
+internal sealed record FittedWish(FittedLoad Fitted, FittedLoad Largest, FitVerdict Verdict, int Potfuls = 1, int AtOnce = 1)
+{
+    public int Rounds => (Potfuls + AtOnce - 1) / AtOnce;
+
+    public int PotsInRound(int round) => Math.Min(AtOnce, Potfuls - (round * AtOnce));
+}
 
 /// <summary>
 /// Fits the whole wish (equation F.8 in docs/equations.md): one batch at the recipe's strength; where that stands a little too high one batch with

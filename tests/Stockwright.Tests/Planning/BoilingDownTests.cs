@@ -84,7 +84,7 @@ public sealed class BoilingDownTests
     [Fact]
     public void Celery_of_the_stock_a_pot_is_filled_with_is_told_where_it_is_portioned()
     {
-        PlanStep portion = Planned(PlanRequests.For("glace")).Timeline.Steps.Single(step => step.Kind == StepKind.Portion);
+        PlanStep portion = Planned(PlanRequests.For("glace")).Timeline.Steps.First(step => step.Kind == StepKind.Portion);
         Assert.Contains(portion.Cautions, caution => caution.Text.Contains("celery", StringComparison.Ordinal));
     }
 

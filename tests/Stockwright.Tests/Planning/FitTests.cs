@@ -74,12 +74,12 @@ public sealed class FitTests
     }
 
     [Fact]
-    public void A_level_asked_for_is_where_the_full_pot_stands()
+    public void A_level_asked_for_is_the_line_the_pot_is_filled_to()
     {
         PlanRequest fill = PlanRequests.For("brown-beef") with { Goal = new PlanGoal.FillPot(), FillTo = new FillMark.Depth(Length.FromCentimeters(20)) };
         BatchPlan plan = fill.Plan();
         Assert.Equal(FillLimit.AsAsked, plan.Fit.Limit);
-        Close.To(20, plan.Fit.PeakLevel.Centimeters, 0.05);
+        Close.To(20, plan.Fit.FillLine.Centimeters, 0.05);
     }
 
     // Tried by new users: each a little too big, or so it was told.

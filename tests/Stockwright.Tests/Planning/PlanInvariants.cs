@@ -71,15 +71,43 @@ internal static class PlanInvariants
         Need(plan.Amounts.All(line => line.Mass > Mass.Zero && line.AsBought >= line.Mass * (1 - 1e-9) && line.MassInPot > Mass.Zero && line.MassInPot <= line.Mass * (1 + 1e-9)), "an amount is not positive");
         Need(plan.Amounts.All(line => line.JoinsAt >= TimeSpan.Zero && line.JoinsAt <= plan.Simmer.Length), "something joins after the end");
         Need(plan.Yield.Central > Volume.Zero, "no yield");
-        if (plan.Request.Goal is PlanGoal.MakeVolume wanted && !plan.Fit.CoverDecidesWater)
+        Whole(plan, Need);
+        if (plan.Request.Goal is PlanGoal.MakeVolume wanted && !plan.Fit.CoverDecidesWater && plan.Request.Way != SplitWay.Stronger)
         {
             // Where top-ups or a weak hob's settling make the yield jump over what was asked, it is said.
-            double made = plan.Yield.Central.Liters * plan.Fit.Rounds;
+            double made = plan.Total.Central.Liters;
             Need(plan.HasNotice("yield-differs") || Math.Abs(made - wanted.Yield.Liters) <= 0.03 * wanted.Yield.Liters, $"makes {made:0.####} of {wanted.Yield.Liters:0.####} L");
         }
 
         Walk("plan", plan, broken, new HashSet<object>(ReferenceEqualityComparer.Instance));
         return broken;
+    }
+
+    /// <summary>The whole wish: headline, potfuls, rounds, timetable and pot say the same.</summary>
+    private static void Whole(BatchPlan plan, Action<bool, string> need)
+    {
+        FitReport fit = plan.Fit;
+        need(fit.Potfuls >= 1 && fit.AtOnce >= 1 && fit.AtOnce <= Math.Min(plan.Request.PotCount, plan.Request.HobCount), $"{fit.AtOnce} pots at once");
+        need(fit.AtOnce * fit.Rounds >= fit.Potfuls && fit.AtOnce * (fit.Rounds - 1) < fit.Potfuls, "rounds and potfuls disagree");
+        need(plan.Timeline.Rounds.Count == fit.Rounds, $"{plan.Timeline.Rounds.Count} rounds in the timetable of {fit.Rounds}");
+        need(Balances(plan.Total.Central.Liters, plan.Yield.Central.Liters * fit.Potfuls), "the total is not the sum of the potfuls");
+        need((fit.Verdict == FitVerdict.NeedsRounds) == (fit.Potfuls > 1), $"{fit.Verdict} in {fit.Potfuls} potfuls");
+        need(fit.LetDown.CubicMeters is 0 || fit.Verdict == FitVerdict.FitsStronger, "let down though it fits");
+        need(fit.Potfuls == 1 || plan.Yield.Central <= fit.LargestYield * 1.03 || fit.CoverDecidesWater || plan.HasNotice("yield-differs"), $"each of {fit.Potfuls} makes {plan.Yield.Central}, the largest {fit.LargestYield}");
+        need(plan.Timeline.Steps.Select(step => step.Key).Distinct(StringComparer.Ordinal).Count() == plan.Timeline.Steps.Count, "two steps of one name");
+        need(plan.Timeline.Rounds.Zip(plan.Timeline.Rounds.Skip(1)).All(pair => pair.Second.Start >= pair.First.Strained), "a round begins before its pot is free");
+        DateTimeOffset free = DateTimeOffset.MinValue;
+        foreach (PlanStep step in plan.Timeline.Steps.Where(step => step.HandsOn > TimeSpan.Zero))
+        {
+            need(step.At >= free, $"two things in one hand: {step.Title} at {step.At}");
+            free = step.At + step.HandsOn;
+        }
+
+        need(plan.Timeline.HandsOn == TimeSpan.FromTicks(plan.Timeline.Steps.Sum(step => step.HandsOn.Ticks)), "own time is not the sum of the steps");
+        IReadOnlyList<PlanStep> steps = plan.Timeline.Steps;
+        int locked = steps.ToList().FindIndex(step => step.Kind == StepKind.Lock);
+        int opened = steps.ToList().FindIndex(step => step.Kind == StepKind.Open);
+        need(locked < 0 || opened < 0 || steps.Skip(locked + 1).Take(opened - locked - 1).All(step => step.Kind is not (StepKind.Skim or StepKind.Check or StepKind.Add or StepKind.LiftOut) || plan.Fit.Rounds > 1), "something is done to a sealed pot");
     }
 
     private static bool Balances(double one, double other) => Math.Abs(one - other) <= Books * Math.Max(Math.Abs(one), Math.Abs(other));

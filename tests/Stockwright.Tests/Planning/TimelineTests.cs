@@ -63,7 +63,9 @@ public sealed class TimelineTests
         AmountLine onion = plan.Amounts.Single(amount => string.Equals(amount.Ingredient.Id, "onion", StringComparison.Ordinal));
         Close.To(60, (plan.Simmer.Length - onion.JoinsAt).TotalMinutes, 0.1);
         PlanStep add = plan.Timeline.Steps.First(step => step.Kind == StepKind.Add);
-        Close.To(0, (plan.Timeline.HeatOn + onion.JoinsAt - add.At).TotalMinutes, 0.1);
+
+        // The check of the same moment is done first: a hand does one thing at a time.
+        Assert.InRange((add.At - plan.Timeline.HeatOn - onion.JoinsAt).TotalMinutes, -0.1, StepTimes.Check.TotalMinutes + 0.1);
     }
 
     [Fact]
