@@ -34,13 +34,14 @@ internal static class FakePlan
             Fit = new FitReport
             {
                 Verdict = FitVerdict.Fits,
-                Rounds = 1,
+                Potfuls = 1,
                 LargestYield = Volume.FromLiters(litres * 1.05),
                 PotsThatFit = [.. request.OtherPots.Select(other => other.Name)],
                 SolidsDisplacement = Volume.FromLiters(litres * 0.8),
                 SolidsHeight = rim * 0.55,
                 WaterToLine = Volume.FromLiters(litres * 1.4),
                 FillLine = line,
+                HeldLine = line,
                 FillLineFromRim = rim - line,
                 PeakLevel = rim * 0.77,
                 Freeboard = rim * 0.23,

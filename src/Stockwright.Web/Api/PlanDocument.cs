@@ -12,9 +12,11 @@ namespace Stockwright.Web.Api;
 /// <param name="Pot">The pot planned for.</param>
 /// <param name="LidKind">How the lid sits during the simmer.</param>
 /// <param name="LidOpenFraction">Open part of the mouth; one without lid.</param>
-/// <param name="YieldCubicMetres">Strained, defatted stock of one round, measured cold.</param>
+/// <param name="YieldCubicMetres">Strained, defatted stock of one potful, measured cold.</param>
+/// <param name="TotalCubicMetres">Stock of all potfuls.</param>
 /// <param name="Fit">How it stands in the pot.</param>
-/// <param name="Amounts">What goes in, for one round.</param>
+/// <param name="Ways">What can be done where the wish does not fit at once, this plan's way first; empty where it fits.</param>
+/// <param name="Amounts">What goes in, for one potful.</param>
 /// <param name="Roast">Roasting, or null.</param>
 /// <param name="Blanch">Blanching, or null.</param>
 /// <param name="HeatUp">Getting to the first simmer.</param>
@@ -34,7 +36,9 @@ public sealed record PlanDocument(
     LidKind LidKind,
     double LidOpenFraction,
     BandDocument YieldCubicMetres,
+    BandDocument TotalCubicMetres,
     FitDocument Fit,
+    IReadOnlyList<WayDocument> Ways,
     IReadOnlyList<AmountDocument> Amounts,
     RoastDocument? Roast,
     BlanchDocument? Blanch,
@@ -50,6 +54,9 @@ public sealed record PlanDocument(
 /// <summary>A prediction with its likely range.</summary>
 public sealed record BandDocument(double Low, double Central, double High);
 
+/// <summary>One way to meet a wish that does not fit at once.</summary>
+public sealed record WayDocument(SplitWay Way, string Link, double TotalCubicMetres, int Potfuls, int PotsAtOnce, double LetDownCubicMetres, string Body, DateTimeOffset Start, DateTimeOffset Ready, double HandsOnSeconds);
+
 /// <summary>A pot.</summary>
 public sealed record PotDocument(
     string Id, string Name, double BaseDiameterMetres, double BrimDiameterMetres, double InnerHeightMetres, double BrimVolumeCubicMetres, double EmptyMassKilograms, WallMaterial Material, PotKind Kind);
@@ -57,7 +64,10 @@ public sealed record PotDocument(
 /// <summary>How the batch stands in the pot.</summary>
 public sealed record FitDocument(
     FitVerdict Verdict,
+    int Potfuls,
+    int PotsAtOnce,
     int Rounds,
+    double LetDownCubicMetres,
     double LargestYieldCubicMetres,
     IReadOnlyList<string> PotsThatFit,
     double SolidsDisplacementCubicMetres,
@@ -65,6 +75,7 @@ public sealed record FitDocument(
     double WaterToLineCubicMetres,
     double FillLineMetres,
     double FillLineFromRimMetres,
+    double HeldLineMetres,
     double PeakLevelMetres,
     double FreeboardMetres,
     double SafeMaximumMetres,

@@ -28,7 +28,9 @@ internal static class PlanDocumentMaker
         plan.Request.Lid.Kind,
         plan.Request.Lid.OpenFraction.DecimalFractions,
         Volumes(plan.Yield),
+        Volumes(plan.Total),
         Fit(plan.Fit),
+        [.. WishWays.Of(plan).Select(way => Way(way, view))],
         [.. plan.Amounts.Select(Amount)],
         plan.Roast is { } roast ? Roast(roast) : null,
         plan.Blanch is { } blanch
@@ -55,9 +57,24 @@ internal static class PlanDocumentMaker
 
     public static NoticeDocument Notice(PlanNotice notice) => new(notice.Level, notice.Code, notice.Message, notice.Field);
 
+    private static WayDocument Way(WishWay way, PlanView view) => new(
+        way.Way,
+        view.LinkTo(way.Plan.Request),
+        way.Plan.Total.Central.CubicMeters,
+        way.Plan.Fit.Potfuls,
+        way.Plan.Fit.AtOnce,
+        way.Plan.Fit.LetDown.CubicMeters,
+        WishWords.Body(way, view),
+        way.Plan.Timeline.Start,
+        way.Plan.Timeline.Ready,
+        way.Plan.Timeline.HandsOn.TotalSeconds);
+
     private static FitDocument Fit(FitReport fit) => new(
         fit.Verdict,
+        fit.Potfuls,
+        fit.AtOnce,
         fit.Rounds,
+        fit.LetDown.CubicMeters,
         fit.LargestYield.CubicMeters,
         fit.PotsThatFit,
         fit.SolidsDisplacement.CubicMeters,
@@ -65,6 +82,7 @@ internal static class PlanDocumentMaker
         fit.WaterToLine.CubicMeters,
         fit.FillLine.Meters,
         fit.FillLineFromRim.Meters,
+        fit.HeldLine.Meters,
         fit.PeakLevel.Meters,
         fit.Freeboard.Meters,
         fit.SafeMaximum.Meters,

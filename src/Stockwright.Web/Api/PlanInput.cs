@@ -88,6 +88,22 @@ public sealed record PlanInput
     [Description("Bones at hand, for the goal bones.")]
     public IReadOnlyList<BonesInput>? Bones { get; init; }
 
+    [Description("How full: safe (default), three-quarters, two-thirds or half of the height, depth or rim with fill-length.")]
+    public string? Fill { get; init; }
+
+    [Description("Depth of the liquid, or its distance below the rim; cm or in.")]
+    [JsonPropertyName("fill-length")]
+    public double? FillLength { get; init; }
+
+    [Description("What is done where the wish does not fit the pot: let-down, stronger, pots (side by side) or rounds. The planner chooses when left out.")]
+    public string? Way { get; init; }
+
+    [Description("Pots of this size at hand; those of the kitchen when left out.")]
+    public int? Pots { get; init; }
+
+    [Description("Free hobs like this; those of the kitchen when left out.")]
+    public int? Hobs { get; init; }
+
     [Description("start (default) or ready: what date and time mean.")]
     public string? When { get; init; }
 
@@ -106,7 +122,7 @@ public sealed record PlanInput
     [Description("Minutes between checks, 20 to 360; 60 when left out.")]
     public double? Check { get; init; }
 
-    [Description("covered, line or none. Line for what boils hard, else covered, when left out.")]
+    [Description("line (the level is held), covered or none. Line, and none for what is boiled down, when left out.")]
     public string? Topup { get; init; }
 
     [Description("Lid while it heats up: off (default) or on, until it begins to bubble.")]
@@ -122,7 +138,7 @@ public sealed record PlanInput
     [Description("Time the cook goes to bed; 22:30 when left out.")]
     public string? Sleeps { get; init; }
 
-    [Description("What to do about checks in the night: getup (default), oven or stop.")]
+    [Description("Work in the night: free (default, the planner keeps it free), getup, oven or stop.")]
     public string? Night { get; init; }
 
     [Description("Altitude of the kitchen; m or ft.")]

@@ -85,7 +85,10 @@ internal sealed class BatchDesk(BatchStore batches, LogStore logs, PlanDesk plan
     }
 
     private PlanView Planned(StoredBatch stored, PlanSnapshot snapshot, UnitSystem units) => cache.Plan(
-        stored.Summary.Id, units, () => plans.Plan(Query(stored, units), units, Book(snapshot), stored.Summary.Begins));
+        stored.Summary.Id, units, () => ForOnePot(plans.Plan(Query(stored, units), units, Book(snapshot), stored.Summary.Begins)));
+
+    /// <summary>A batch is one potful of what was planned.</summary>
+    private static PlanView ForOnePot(PlanView view) => view with { Plan = view.Plan?.ForOnePot() };
 
     private static TypedForm Query(StoredBatch stored, UnitSystem units) => PlanQuery.InUnits(TypedForm.From(QueryHelpers.ParseQuery(stored.Query)), units, units);
 

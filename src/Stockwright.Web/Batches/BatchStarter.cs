@@ -104,7 +104,7 @@ internal sealed class BatchStarter(
             return (Guid.Empty, problems);
         }
 
-        PlanView view = plans.Plan(from.Query, units, from.Book, start, cancellationToken);
+        PlanView view = plans.Plan(from.Query, units, from.Book, start, cancellationToken: cancellationToken);
         if (view is not { Plan: { } plan, Typed.Request: { } request })
         {
             return (Guid.Empty, [.. view.Problems.Select(problem => problem with { Field = "" })]);
@@ -115,7 +115,7 @@ internal sealed class BatchStarter(
             name,
             PlanQuery.ToQuery(request, from.Book.Kitchen, units, view.Questions.ToKeep()),
             PlanSnapshot.Of(request, from.Book.Kitchen.Name, from.Book.Kitchen.TimeZoneId),
-            JsonSerializer.Serialize(PlanDocumentMaker.Make(plan, view), json.Value.SerializerOptions),
+            JsonSerializer.Serialize(PlanDocumentMaker.Make(plan.ForOnePot(), view), json.Value.SerializerOptions),
             limit.Id,
             start);
         try

@@ -14,7 +14,7 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
     public async ValueTask<PlanView> PlanAsync(TypedForm typed, UnitSystem units, CancellationToken cancellationToken)
     {
         PlanningBook book = await kitchens.LoadAsync(cancellationToken);
-        return Plan(typed, units, book, cancellationToken: cancellationToken);
+        return Plan(typed, units, book, isForNow: true, cancellationToken: cancellationToken);
     }
 
     /// <summary>Plans from a given kitchen, for instance the one a saved plan was reckoned with.</summary>
@@ -22,8 +22,9 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
     /// <param name="units">Measures where the form does not say.</param>
     /// <param name="book">Recipes, larder and kitchen.</param>
     /// <param name="startAt">When the cook begins, whatever the form says; null for what it says.</param>
+    /// <param name="isForNow">True when it is planned to be cooked from now on, so that nothing begins in the past.</param>
     /// <param name="cancellationToken">Ends what is worked out of the stock; none for a plan that is kept.</param>
-    public PlanView Plan(TypedForm typed, UnitSystem units, PlanningBook book, DateTimeOffset? startAt = null, CancellationToken cancellationToken = default)
+    public PlanView Plan(TypedForm typed, UnitSystem units, PlanningBook book, DateTimeOffset? startAt = null, bool isForNow = false, CancellationToken cancellationToken = default)
     {
         DateTimeOffset now = clock.GetUtcNow();
         PlanQueryResult result = PlanQuery.Parse(typed, book, units, now);
@@ -32,6 +33,12 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
             // A form has minutes only, and an hour that comes twice is its first; a batch begins at a moment.
             DateTimeOffset local = TimeZoneInfo.ConvertTime(begins, book.Zone);
             result = result with { Request = asked with { Schedule = asked.Schedule with { StartAt = local, ReadyBy = null } } };
+        }
+
+        else if (isForNow && result.Request is { } coming)
+        {
+            DateTimeOffset minute = now - TimeSpan.FromTicks(now.Ticks % TimeSpan.TicksPerMinute);
+            result = result with { Request = coming with { Schedule = coming.Schedule with { Now = TimeZoneInfo.ConvertTime(minute, book.Zone) } } };
         }
 
         if (result.Request is null)

@@ -29,6 +29,11 @@ internal static class PlanFields
     public const string Litres = "litres";
     public const string PortionCount = "portion-count";
     public const string PortionSize = "portion-size";
+    public const string Fill = "fill";
+    public const string FillLength = "fill-length";
+    public const string Way = "way";
+    public const string Pots = "pots";
+    public const string Hobs = "hobs";
     public const string When = "when";
     public const string Date = "date";
     public const string Time = "time";
@@ -78,6 +83,7 @@ internal static class PlanFields
         [PotHeight] = Measure.PotLength,
         [PotVolume] = Measure.Stock,
         [PotMass] = Measure.Mass,
+        [FillLength] = Measure.PotLength,
         [Simmer] = Measure.Temperature,
         [Room] = Measure.Temperature,
         [Tap] = Measure.Temperature,
@@ -93,7 +99,7 @@ internal static class PlanFields
     private static readonly FrozenSet<string> Fixed = new[]
     {
         VersionField, Units, Recipe, Pot, PotShape, PotDiameter, PotBrimDiameter, PotHeight, PotVolume, PotMaterial, PotMass, PotKind,
-        Lid, Gap, Hob, HobKind, HobPower, HobEfficiency, Goal, Litres, PortionCount, PortionSize, When, Date, Time, Simmer, Hours,
+        Lid, Gap, Hob, HobKind, HobPower, HobEfficiency, Goal, Litres, PortionCount, PortionSize, Fill, FillLength, Way, Pots, Hobs, When, Date, Time, Simmer, Hours,
         Check, TopUp, Mirepoix, HeatUpLid, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film,
         KitchenFactor, Ph, PieceSize, Container, FridgeHours, Fridge, Portion, Defat, Cooling, SetTarget, PowderBloom, PowderPrice,
     }.ToFrozenSet(StringComparer.Ordinal);

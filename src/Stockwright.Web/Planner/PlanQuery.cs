@@ -40,6 +40,10 @@ public static class PlanQuery
         LidPosition? lid = EquipmentReader.ReadLid(reader, recipe, pot);
         KitchenSite site = ReadSite(reader, book.Kitchen.Site);
         PlanGoal? goal = GoalReader.Read(reader, book.Larder);
+        FillMark? fill = FillFields.Read(reader);
+        SplitWay? way = reader.Form.Has(PlanFields.Way) ? reader.Word(PlanFields.Way, "If it does not fit", PlanWords.Ways) : null;
+        int? pots = FillFields.ReadCount(reader, PlanFields.Pots, "Pots of this size");
+        int? hobs = FillFields.ReadCount(reader, PlanFields.Hobs, "Free hobs like this");
         PlanSchedule schedule = ScheduleReader.Read(reader, book.Zone, now);
         double? simmer = reader.Number(PlanFields.Simmer, "Simmer temperature", Measure.Temperature, 40 + 273.15, 125 + 273.15);
         double? seconds = reader.Number(
@@ -74,6 +78,10 @@ public static class PlanQuery
                 SimmerTime = seconds is { } length ? TimeSpan.FromSeconds(length) : null,
                 CheckInterval = check is { } interval ? TimeSpan.FromSeconds(interval) : TimeSpan.FromHours(1),
                 TopUp = topUp ?? PlanRequest.UsualTopUp(recipe),
+                FillTo = fill,
+                Way = way,
+                PotCount = pots ?? FillFields.PotsLike(book.Kitchen, pot),
+                HobCount = hobs ?? FillFields.HobsLike(book.Kitchen, hob),
                 Mirepoix = mirepoix,
                 HeatsUpCovered = heatUpLid == HeatUpLid.On,
                 LeftOut = leftOut,

@@ -18,6 +18,9 @@ public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyL
 
     internal Lazy<StockOutlook?>? Judged { get; init; }
 
+    /// <summary>What can be done about a wish that does not fit at once; none where it fits.</summary>
+    public IReadOnlyList<WishWay> Ways => Plan is { } plan ? WishWays.Of(plan) : [];
+
     public PlanQuestions Questions => Typed.Questions;
 
     public UnitSystem Units => Typed.Units;

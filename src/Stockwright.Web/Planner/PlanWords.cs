@@ -24,7 +24,7 @@ internal static class PlanWords
 
     public static readonly (string Word, TopUpRule Value)[] TopUps =
     [
-        ("covered", TopUpRule.KeepCovered), ("line", TopUpRule.KeepToLine), ("none", TopUpRule.None),
+        ("line", TopUpRule.KeepToLine), ("covered", TopUpRule.KeepCovered), ("none", TopUpRule.None),
     ];
 
     public static readonly (string Word, HeatUpLid Value)[] HeatUpLids = [("off", HeatUpLid.Off), ("on", HeatUpLid.On)];
@@ -33,12 +33,22 @@ internal static class PlanWords
 
     public static readonly (string Word, NightPlan Value)[] Nights =
     [
-        ("getup", NightPlan.GetUp), ("oven", NightPlan.OvenHold), ("stop", NightPlan.StopAndCool),
+        ("free", NightPlan.KeepFree), ("getup", NightPlan.GetUp), ("oven", NightPlan.OvenHold), ("stop", NightPlan.StopAndCool),
     ];
 
     public static readonly (string Word, GoalWay Value)[] Goals =
     [
         ("fill", GoalWay.Fill), ("litres", GoalWay.Litres), ("portions", GoalWay.Portions), ("bones", GoalWay.Bones),
+    ];
+
+    public static readonly (string Word, FillWay Value)[] Fills =
+    [
+        ("safe", FillWay.Safe), ("three-quarters", FillWay.ThreeQuarters), ("two-thirds", FillWay.TwoThirds), ("half", FillWay.Half), ("depth", FillWay.Depth), ("rim", FillWay.Rim),
+    ];
+
+    public static readonly (string Word, SplitWay Value)[] Ways =
+    [
+        ("let-down", SplitWay.LetDown), ("stronger", SplitWay.Stronger), ("pots", SplitWay.SideBySide), ("rounds", SplitWay.OneAfterAnother),
     ];
 
     public static readonly (string Word, PotShape Value)[] Shapes =
@@ -64,6 +74,17 @@ internal enum GoalWay
     Litres,
     Portions,
     Bones,
+}
+
+/// <summary>The ways to say how full.</summary>
+internal enum FillWay
+{
+    Safe,
+    ThreeQuarters,
+    TwoThirds,
+    Half,
+    Depth,
+    Rim,
 }
 
 /// <summary>The ways to describe a pot.</summary>

@@ -28,6 +28,7 @@ internal sealed class PlanWriter
         writer.PutLid(request);
         writer.PutHob(request.Hob, kitchen);
         writer.PutGoal(request.Goal);
+        writer.PutFill(request, kitchen);
         writer.PutSchedule(request.Schedule);
         writer.Put(PlanFields.Simmer, Measure.Temperature, request.SimmerTemperature?.Kelvins);
         writer.Put(PlanFields.Hours, Measure.Hours, request.SimmerTime?.TotalSeconds);
@@ -100,6 +101,27 @@ internal sealed class PlanWriter
             : value;
 
     private void Put(string field, string value) => entries.Add(KeyValuePair.Create(field, value));
+
+    private void PutFill(PlanRequest request, KitchenSetup kitchen)
+    {
+        (FillWay fill, UnitsNet.Length? length) = FillFields.Write(request.FillTo, request.Pot);
+        PutUnlessDefault(PlanFields.Fill, PlanWords.Fills, fill);
+        Put(PlanFields.FillLength, Measure.PotLength, length?.Meters);
+        if (request.Way is { } way)
+        {
+            Put(PlanFields.Way, PlanWords.Of(PlanWords.Ways, way));
+        }
+
+        if (request.PotCount != FillFields.PotsLike(kitchen, request.Pot))
+        {
+            Put(PlanFields.Pots, request.PotCount.ToString(CultureInfo.InvariantCulture));
+        }
+
+        if (request.HobCount != FillFields.HobsLike(kitchen, request.Hob))
+        {
+            Put(PlanFields.Hobs, request.HobCount.ToString(CultureInfo.InvariantCulture));
+        }
+    }
 
     private void Put(string field, Measure measure, double? si)
     {

@@ -27,7 +27,7 @@ internal static class ScheduleReader
             Zone = zone,
             WakesAt = wakes,
             SleepsAt = sleeps,
-            Night = reader.Word(PlanFields.Night, "Checks in the night", PlanWords.Nights) ?? NightPlan.GetUp,
+            Night = reader.Word(PlanFields.Night, "Checks in the night", PlanWords.Nights) ?? NightPlan.KeepFree,
         };
     }
 

@@ -183,7 +183,7 @@ public sealed class PlansApiTests(StockwrightFactory factory) : IClassFixture<St
         [
             "Metres", "SquareMetres", "CubicMetres", "Kilograms", "Kelvins", "Seconds", "Joules", "Watts", "Pascals", "Fraction", "PerSecond",
             "low", "central", "high", "rounds", "Rounds", "fahrenheitName", "traysToFill", "traysAtOnce", "checkIndex", "nightSteps",
-            "draws", "cost", "Degrees", "PerCubicMetre",
+            "draws", "cost", "Degrees", "otfuls", "potsAtOnce", "PerCubicMetre",
         ];
         switch (node)
         {

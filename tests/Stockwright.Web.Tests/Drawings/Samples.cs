@@ -19,13 +19,14 @@ internal static class Samples
     public static FitReport Fit(Pot pot, double fill = 0.74, double peak = 0.78, double solids = 0.55) => new()
     {
         Verdict = FitVerdict.Fits,
-        Rounds = 1,
+        Potfuls = 1,
         LargestYield = Volume.FromLiters(12),
         PotsThatFit = [],
         SolidsDisplacement = Volume.FromLiters(6),
         SolidsHeight = pot.InnerHeight * solids,
         WaterToLine = Volume.FromLiters(11),
         FillLine = pot.InnerHeight * fill,
+        HeldLine = pot.InnerHeight * fill,
         FillLineFromRim = pot.InnerHeight * (1 - fill),
         PeakLevel = pot.InnerHeight * peak,
         Freeboard = pot.InnerHeight * (1 - peak),

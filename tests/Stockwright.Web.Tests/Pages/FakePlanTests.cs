@@ -43,7 +43,7 @@ public class FakePlanTests
     public async Task A_batch_that_does_not_fit_says_how_many_rounds_and_where_it_would()
     {
         string html = await RenderAsync<FirstAnswer>(plan => plan with { Fit = plan.Fit with { Verdict = FitVerdict.NeedsRounds, Potfuls = 3 } });
-        Assert.Contains("3 equal rounds", html, StringComparison.Ordinal);
+        Assert.Contains("3 potfuls: 3 rounds, one after the other", html, StringComparison.Ordinal);
         Assert.Contains("24 L pot", html, StringComparison.Ordinal);
     }
 

@@ -87,6 +87,14 @@ public class PlanQueryRoundTripTests
                 OwnFilmFactor = film,
             });
 
+    private static readonly FillMark?[] Marks =
+    [
+        null, new FillMark.ShareOfHeight(Ratio.FromDecimalFractions(0.75)), new FillMark.ShareOfHeight(Ratio.FromDecimalFractions(2.0 / 3)), new FillMark.ShareOfHeight(Ratio.FromDecimalFractions(0.61)),
+        new FillMark.Depth(Length.FromCentimeters(11)), new FillMark.BelowRim(Length.FromInches(3)),
+    ];
+
+    private static readonly SplitWay?[] SplitWays = [null, .. Enum.GetValues<SplitWay>()];
+
     private static readonly Gen<PlanRequest> Requests =
         Gen.Select(Gen.Int[0, Book.Recipes.Recipes.Count - 1], Pots, Hobs, Lids, Goals, Schedules, Sites,
             Gen.Select(Gen.Double[41, 124].Nullable(), Gen.Int[1, 4319].Nullable(), Gen.Int[20, 360], Gen.Enum<TopUpRule>(), Gen.Bool, Gen.Bool, Gen.Enum<MirepoixTime>().Nullable(), Gen.Bool))
@@ -109,6 +117,10 @@ public class PlanQueryRoundTripTests
                     TopUp = rest.Item4,
                     Mirepoix = rest.Item7,
                     HeatsUpCovered = rest.Item8,
+                    FillTo = Marks[rest.Item3 % Marks.Length],
+                    Way = SplitWays[rest.Item3 % SplitWays.Length],
+                    PotCount = 1 + (rest.Item3 % 4),
+                    HobCount = 1 + (rest.Item3 % 3),
                     LeftOut = rest.Item5 ? recipe.Lines.Where(line => PlanQuery.CanLeaveOut(recipe, line)).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) : [],
                     WithOptional = rest.Item6 ? recipe.Lines.Where(line => line.IsOptional).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) : [],
                 };
@@ -280,6 +292,8 @@ public class PlanQueryRoundTripTests
         Assert.Equal(expected.TopUp, actual.TopUp);
         Assert.Equal(expected.Mirepoix, actual.Mirepoix);
         Assert.Equal(expected.HeatsUpCovered, actual.HeatsUpCovered);
+        Assert.Equal((expected.Way, expected.PotCount, expected.HobCount), (actual.Way, actual.PotCount, actual.HobCount));
+        Close(expected.FillTo?.LevelIn(expected.Pot).Meters ?? -1, actual.FillTo?.LevelIn(actual.Pot).Meters ?? -1, "fill");
         Assert.Equal(expected.Schedule, actual.Schedule);
         Assert.Equal(expected.LeftOut.Order(StringComparer.Ordinal), actual.LeftOut.Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Equal(expected.WithOptional.Order(StringComparer.Ordinal), actual.WithOptional.Order(StringComparer.Ordinal), StringComparer.Ordinal);

@@ -22,7 +22,7 @@ public class PlanQueryTests
         Assert.IsType<PlanGoal.FillPot>(request.Goal);
         Assert.Equal(request.Recipe.Lid, request.Lid);
         Assert.Equal(new DateTimeOffset(2026, 11, 26, 8, 0, 0, TimeSpan.Zero), request.Schedule.StartAt);
-        Assert.Equal(TopUpRule.KeepCovered, request.TopUp);
+        Assert.Equal(TopUpRule.KeepToLine, request.TopUp);
         Assert.Null(request.SimmerTemperature);
     }
 
