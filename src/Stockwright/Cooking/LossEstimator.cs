@@ -275,10 +275,10 @@ internal sealed class LossEstimator
             return one;
         }
 
-        Stated<Ratio> held = LiquorExchange.Clinging;
+        Stated<Ratio> held = workings.Fitter.Clinging;
         Stated<Ratio> lost = LiquorExchange.StrainLoss;
         SimmerOutcome central = workings.Central;
-        double holds = (PotFitter.RetainedKilograms(central, held.High.DecimalFractions) - PotFitter.RetainedKilograms(central, held.Low.DecimalFractions)) / 2 / EightInTen;
+        double holds = (workings.Fitter.RetainedKilograms(central, held.High.DecimalFractions) - workings.Fitter.RetainedKilograms(central, held.Low.DecimalFractions)) / 2 / EightInTen;
         double loses = (lost.High - lost.Low).DecimalFractions * one.Value / 2 / EightInTen;
         return one with { Sigma = Math.Max(0.02, Math.Sqrt((holds * holds) + (loses * loses))) };
     }

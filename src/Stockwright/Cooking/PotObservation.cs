@@ -39,8 +39,7 @@ internal sealed record PotObservation(ObservationKind Kind, int Look, double Val
             case ObservationKind.Simmer:
                 return outcome.HeatUpSeconds;
             case ObservationKind.Strained:
-                double retained = PotFitter.RetainedKilograms(outcome, LiquorExchange.Clinging.Value.DecimalFractions);
-                return Math.Max(0, outcome.LiquidLeftKilograms - retained) * (1 - LiquorExchange.StrainLoss.Value.DecimalFractions);
+                return Math.Max(0, outcome.LiquidLeftKilograms - outcome.ClingingKilograms) * (1 - LiquorExchange.StrainLoss.Value.DecimalFractions);
             default:
                 return outcome.Looks.TryGetValue(Look, out SimmerOutcome.Sight sight)
                     ? Kind switch

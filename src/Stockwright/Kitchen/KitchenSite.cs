@@ -25,4 +25,13 @@ public sealed record KitchenSite
     /// Null to use the default with its wide band.
     /// </summary>
     public double? OwnFilmFactor { get; init; }
+
+    /// <summary>Least and most liquor accepted as a kitchen's own clinging figure, of the weight of the drained bones.</summary>
+    public static readonly (Ratio Least, Ratio Most) OwnClingingRange = (Ratio.FromDecimalFractions(0.01), Ratio.FromDecimalFractions(0.5));
+
+    /// <summary>
+    /// This kitchen's own clinging figure, from a weighed colander: kilograms of liquor that cling to a kilogram of drained bones, within
+    /// <see cref="OwnClingingRange"/>. Null to use the default with its wide band.
+    /// </summary>
+    public Ratio? OwnClinging { get; init; }
 }

@@ -25,7 +25,7 @@ internal static class Assumptions
                 "Evaporation, top-ups and yield. Weigh one pot to replace it: the kitchen page says how."),
             Of("lid-escape", "Vapour that gets past the lid", LidEscape.Fraction(request.Lid), "Evaporation. No measurement of a lid ajar was found."),
             Of("hob-efficiency", "Hob power that reaches the pot", request.Hob.Efficiency, "Heat-up time and energy."),
-            Of("retained", "Liquor that clings to drained bones, of their weight", LiquorExchange.Clinging, "Yield."),
+            Of("retained", "Liquor that clings to drained bones, of their weight", ClingingLiquor.For(request.Site), "Yield and the weight of the spent solids. Weigh a colander to replace it: the kitchen page says how."),
             Of("skimmed", "Liquid lifted with the scum", LiquorExchange.Skimmed, "Yield."),
             Of("strain-loss", "Lost in straining, transfer and tasting", LiquorExchange.StrainLoss, "Yield."),
             Of("cover", "Water over the solids at the start", LiquorExchange.CoverDepth, "Water to the line."),

@@ -97,7 +97,7 @@ internal sealed class BatchLoad
             lines.AddRange(recipeLines.Select(line => (line, line.PerLitre.Value.Kilograms)));
         }
 
-        return new BatchLoad([.. lines.Select(line => Item(request.Larder.Get(line.Line.IngredientId), line.Line, line.Kilograms))])
+        return new BatchLoad([.. lines.Select(line => Item(request.Larder.Get(line.Line.IngredientId), line.Line, line.Kilograms, ClingingLiquor.OverDefault(request.Site)))])
             .NoLooserThan(GapShare * request.Recipe.WaterLitresPerLitre.Value / 1000);
     }
 
@@ -145,7 +145,7 @@ internal sealed class BatchLoad
     public IReadOnlyList<SolidCharge> StartSolids() =>
         [.. Items.Where(GoesInFirst).Select(item => item.Charge!)];
 
-    private static LoadItem Item(Ingredient ingredient, RecipeLine line, double rawKilograms)
+    private static LoadItem Item(Ingredient ingredient, RecipeLine line, double rawKilograms, double clingsOverDefault)
     {
         double roasted = line.Preparation == Preparation.Roast ? rawKilograms * (ingredient.RoastLoss?.Value.DecimalFractions ?? 0) : 0;
         double drained = line.Role == LineRole.Bones ? Math.Min(FatDrainedShare * ingredient.Fat.Value.DecimalFractions * rawKilograms, 0.8 * roasted) : 0;
@@ -165,7 +165,7 @@ internal sealed class BatchLoad
         double packVolume = Math.Max(packed * volume / rawVolume, volume);
         double specificHeat = SpecificHeat(ingredient);
         SolidRelease release = LiquorExchange.Release(ingredient, line.Preparation, StandardCuts.Table, item.Raw, item.InPot, drained);
-        return item with { Charge = new SolidCharge(inPot, volume, packVolume, inPot * specificHeat, release) };
+        return item with { Charge = new SolidCharge(inPot, volume, packVolume, inPot * specificHeat, release with { Clings = release.Clings * clingsOverDefault }) };
     }
 
     private static double SpecificHeat(Ingredient ingredient)

@@ -8,6 +8,7 @@ namespace Stockwright.Planning;
 internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, FittedLoad fitted, SimmerRuns runs)
 {
     private readonly SimmerOutcome central = runs.Central;
+    private readonly Stated<Ratio> clinging = fitter.Clinging;
 
     /// <summary>
     /// Yield of strained, defatted stock. Each uncertain figure is moved alone to its ends and the shifts add in quadrature:
@@ -15,7 +16,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
     /// </summary>
     public Band<Volume> Yield()
     {
-        Stated<Ratio> retained = LiquorExchange.Clinging;
+        Stated<Ratio> retained = clinging;
         Stated<Ratio> strain = LiquorExchange.StrainLoss;
         Stated<Ratio> defat = LiquorExchange.DefatLoss;
         double yield = Kept(central);
@@ -50,13 +51,13 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
     public WaterLedger Write(Band<Volume> yield)
     {
         double otherLiquids = fitted.Load.Items.Sum(item => item.LiquidKilograms);
-        double retained = PotFitter.RetainedKilograms(central, LiquorExchange.Clinging.Value.DecimalFractions);
+        double retained = fitter.RetainedKilograms(central, clinging.Value.DecimalFractions);
         double drained = Math.Max(0, central.LiquidLeftKilograms - retained);
         double strainLoss = drained * LiquorExchange.StrainLoss.Value.DecimalFractions;
         double defatLoss = request.Recipe.ChillsAndDefats ? (drained - strainLoss) * LiquorExchange.DefatLoss.Value.DecimalFractions : 0;
         double held = Math.Min(retained, central.LiquidLeftKilograms) + central.LiftedWithSolidsKilograms;
-        double heldLow = PotFitter.RetainedKilograms(central, LiquorExchange.Clinging.Low.DecimalFractions) + central.LiftedWithSolidsKilograms;
-        double heldHigh = PotFitter.RetainedKilograms(central, LiquorExchange.Clinging.High.DecimalFractions) + central.LiftedWithSolidsKilograms;
+        double heldLow = fitter.RetainedKilograms(central, clinging.Low.DecimalFractions) + central.LiftedWithSolidsKilograms;
+        double heldHigh = fitter.RetainedKilograms(central, clinging.High.DecimalFractions) + central.LiftedWithSolidsKilograms;
         List<LedgerEntry> put =
         [
             request.Recipe.Wetting is null
@@ -74,7 +75,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         ];
         AddIfAny(taken, new("boiled-over", "Boiled over", Exact(central.SpiltKilograms), "over the rim, as entered"));
         AddIfAny(taken, new("soaked-up", "Soaked up", SoakedUp(), "dried things swell; estimate"));
-        taken.Add(new("held-by-solids", "Left in the spent solids", new(SimmerForecaster.Cold(heldLow), SimmerForecaster.Cold(held), SimmerForecaster.Cold(heldHigh)), "liquor that clings to drained bones and vegetables; estimate"));
+        taken.Add(new("held-by-solids", "Left in the spent solids", new(SimmerForecaster.Cold(heldLow), SimmerForecaster.Cold(held), SimmerForecaster.Cold(heldHigh)), request.Site.OwnClinging is null ? "liquor that clings to drained bones and vegetables; estimate" : "liquor that clings to drained bones and vegetables; by your weighed colander"));
         taken.Add(new("straining", "Lost in straining", Share(strainLoss, LiquorExchange.StrainLoss), "cloth, vessels and tasting; estimate"));
         AddIfAny(taken, new("defatting", "Lost in defatting", Share(defatLoss, LiquorExchange.DefatLoss), "goes with the fat; estimate"));
         taken.Add(new("yield", "Strained stock", yield, "what you keep"));
@@ -88,7 +89,7 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
     private double ReleaseShift(bool low)
     {
         double released = DrawnAt(low ? -1 : 1) - DrawnAt(0);
-        return Math.Abs(released) * (1 + LiquorExchange.Clinging.Value.DecimalFractions);
+        return Math.Abs(released) * (1 + clinging.Value.DecimalFractions);
     }
 
     /// <summary>Liquor from all solids, less what they soaked up, when their water leaves as readily as that, kg.</summary>

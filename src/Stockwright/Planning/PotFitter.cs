@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Simmering;
 using UnitsNet;
@@ -32,6 +33,9 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     private readonly double safeCubicMetres = request.Pot.VolumeAtMetres(SafeMaximum(request.Pot).Level.Meters);
     private readonly double limitCubicMetres = request.Pot.VolumeAtMetres(Limit(request).Level.Meters);
     private TopUpRule rule = request.TopUp;
+
+    /// <summary>Liquor that clings to drained bones in this kitchen, of their weight.</summary>
+    public Stated<Ratio> Clinging { get; } = ClingingLiquor.For(request.Site);
 
     /// <summary>Nights the pot is put away in; they change what evaporates, and so water, level and yield.</summary>
     public IReadOnlyList<NightWindow> Nights { get; set; } = [];
@@ -159,7 +163,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     /// <summary>Strained, defatted stock of a run, kg.</summary>
     public double YieldKilograms(SimmerOutcome outcome) => YieldKilograms(
         outcome,
-        LiquorExchange.Clinging.Value.DecimalFractions,
+        Clinging.Value.DecimalFractions,
         LiquorExchange.StrainLoss.Value.DecimalFractions,
         LiquorExchange.DefatLoss.Value.DecimalFractions);
 
@@ -171,8 +175,8 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     }
 
     /// <summary>Liquor that clings to the spent solids, kg, when a kilogram of drained bones holds so much; what clings to the rest moves with it (F.4).</summary>
-    public static double RetainedKilograms(SimmerOutcome outcome, double retained) =>
-        outcome.ClingingKilograms * retained / LiquorExchange.Clinging.Value.DecimalFractions;
+    public double RetainedKilograms(SimmerOutcome outcome, double retained) =>
+        outcome.ClingingKilograms * retained / Clinging.Value.DecimalFractions;
 
     /// <summary>Cold water to blanch solids under, and the time to bring it to the boil, kg and s.</summary>
     public (double WaterKilograms, double Seconds) BlanchWater(IReadOnlyList<SolidCharge> solids)

@@ -171,6 +171,11 @@ internal static class RequestChecks
         {
             problems.Add(new("film", "A weighed pot gives a film factor between 0.02 and 1.6."));
         }
+
+        if (site.OwnClinging is { } clings && !IsWithin(clings.DecimalFractions, KitchenSite.OwnClingingRange.Least.DecimalFractions, KitchenSite.OwnClingingRange.Most.DecimalFractions))
+        {
+            problems.Add(new("clings", "Liquor that clings to drained bones is between 1 and 50 % of their weight."));
+        }
     }
 
     private static void CheckRecipe(PlanRequest request, List<InputProblem> problems)
