@@ -67,6 +67,7 @@ internal static class FakePlan
                     new LedgerEntry("retained", "Left in the spent bones", Around(litres * 0.2, 0.3, Volume.FromLiters), "Let it drip for ten minutes."),
                     new LedgerEntry("yield", "Stock", Around(litres, 0.15, Volume.FromLiters), "Strained and defatted."),
                 ]),
+            SpentSolids = Around(litres * 0.5, 0.15, Mass.FromKilograms),
             Boiling = new BoilingReport
             {
                 Pressure = Pressure.FromHectopascals(999),

@@ -25,6 +25,9 @@ public sealed record BatchOutcome
     /// <summary>Strained stock, before defatting.</summary>
     public required OutcomeFigure<Volume> Strained { get; init; }
 
+    /// <summary>Drained solids with the liquor that clings to them; measured on the scale.</summary>
+    public required OutcomeFigure<Mass> Spent { get; init; }
+
     /// <summary>Evaporated; cannot be measured by itself.</summary>
     public required OutcomeFigure<Volume> Evaporated { get; init; }
 
@@ -79,6 +82,7 @@ public sealed record BatchOutcome
         {
             Yield = new(planned.Yield, expected.Yield, Last<LogFact.Portioned, Volume>(view, fact => fact.Volume)),
             Strained = new(Strain(planned), Strain(expected), Last<LogFact.Strained, Volume>(view, fact => fact.Volume)),
+            Spent = new(planned.SpentSolids, expected.SpentSolids, Last<LogFact.SpentWeighed, Mass>(view, fact => fact.Spent)),
             Evaporated = new(planned.Simmer.Evaporated, expected.Simmer.Evaporated, null),
             WaterAdded = new(planned.Simmer.ToppedUp, expected.Simmer.ToppedUp, Water(view, times)),
             Gelatin = new(Around(before.Gelatin, central.Body.Gelatin), Around(after.Gelatin, now.Body.Gelatin), gelatin?.Value),

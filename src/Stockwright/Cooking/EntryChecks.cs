@@ -24,7 +24,7 @@ public static class EntryChecks
     /// <param name="batch">The batch it is for.</param>
     /// <param name="log">The batch's log without it.</param>
     /// <param name="now">The present by the server's clock.</param>
-    /// <returns>Problems with the field each belongs to: at, corrects, step, below, water, degrees, probe, hob, lid, until, why, lost, strained, action, fat, brix, body, portioned, text, next-time, attended, metered.</returns>
+    /// <returns>Problems with the field each belongs to: at, corrects, step, below, water, degrees, probe, hob, lid, until, why, lost, strained, spent, action, fat, brix, body, portioned, text, next-time, attended, metered.</returns>
     public static IReadOnlyList<InputProblem> Problems(LogEntry draft, Batch batch, BatchLog log, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(draft);
@@ -149,6 +149,13 @@ public static class EntryChecks
             case LogFact.Strained strained:
                 NeedVolume(strained.Volume, "strained", "Strained stock");
                 break;
+            case LogFact.SpentWeighed spent:
+                Mass heaviest = HeaviestSpent(batch.Planned);
+                Need(
+                    spent.Spent > Mass.Zero && spent.Spent <= heaviest,
+                    "spent",
+                    $"Spent solids weigh more than nothing, and no more than all that went in with what soaks in and clings, {KitchenFormat.Both(heaviest)}. Take off what bowl and colander weigh.");
+                break;
             case LogFact.Portioned portioned:
                 NeedVolume(portioned.Volume, "portioned", "Portioned stock");
                 break;
@@ -184,5 +191,14 @@ public static class EntryChecks
                 Need(closed.Metered is not { } metered || metered.Joules >= 0, "metered", "Energy used is not below zero.");
                 break;
         }
+    }
+
+    /// <summary>All that went in, with the most that may soak in and cling: the drained solids weigh no more.</summary>
+    private static Mass HeaviestSpent(BatchPlan plan)
+    {
+        double taken = plan.Ledger.Out
+            .Where(row => row.Key is "soaked-up" or "held-by-solids")
+            .Sum(row => row.Volume.High.CubicMeters * Simmering.SimmerForecaster.ColdDensity);
+        return Mass.FromKilograms(plan.Amounts.Sum(line => line.Mass.Kilograms) + taken);
     }
 }

@@ -183,6 +183,7 @@ internal sealed class ExpectedPlan
             HeatUp = HeatUp(forecaster),
             Simmer = simmer,
             Ledger = Balanced(ledger.Write(yield)),
+            SpentSolids = new SpentWriter(workings.Fitter, fitted, Runs).Write(),
             Timeline = lines.Write(times.HeatOn),
             Amounts = Amounts(plan),
             Notices = [.. plan.Notices, .. Notices],

@@ -70,7 +70,7 @@ internal sealed record HeatTimes(DateTimeOffset HeatOn, bool IsOn, bool IsInferr
             LogFact.StepDone when view.StepOf(entry) is { Kind: >= StepKind.Skim } step => step.At - plan.Timeline.HeatOn,
             LogFact.Simmers or LogFact.OffTheBoil or LogFact.BoiledOver or LogFact.RanLow or LogFact.Skimmed => heatUp,
             LogFact.TemperatureRead { Place: ReadingPlace.Pot } read when read.Temperature > Warm => ReachedAfter(plan, read.Temperature),
-            LogFact.Strained or LogFact.CoolingBegan or LogFact.ColdUnmeasured or LogFact.CorrectionMade or LogFact.Portioned => strained,
+            LogFact.Strained or LogFact.SpentWeighed or LogFact.CoolingBegan or LogFact.ColdUnmeasured or LogFact.CorrectionMade or LogFact.Portioned => strained,
             LogFact.TemperatureRead { Place: ReadingPlace.Cooling } => strained,
             _ => null,
         };

@@ -14,7 +14,7 @@ internal static class Milestones
 
     /// <summary>The first sign that straining is over, when straining itself was not entered.</summary>
     public static LogEntry? AfterStraining(LogView view) => view.Entries.FirstOrDefault(entry => entry.Fact
-        is LogFact.CoolingBegan or LogFact.ColdUnmeasured or LogFact.CorrectionMade or LogFact.Portioned or LogFact.TemperatureRead { Place: ReadingPlace.Cooling }
+        is LogFact.SpentWeighed or LogFact.CoolingBegan or LogFact.ColdUnmeasured or LogFact.CorrectionMade or LogFact.Portioned or LogFact.TemperatureRead { Place: ReadingPlace.Cooling }
         || view.StepOf(entry) is { Kind: >= StepKind.Cool });
 
     /// <summary>When a part was entered as finished, by its step or by what was measured; null when it was not.</summary>

@@ -69,7 +69,7 @@ public sealed class BatchLog
 
     /// <summary>The first standing entry that shows stock on the heat, off it or in the fridge; null when nothing of it was cooked yet.</summary>
     public LogEntry? FirstCooked => Standing.FirstOrDefault(entry => entry.Fact
-        is LogFact.Simmers or LogFact.OffTheBoil or LogFact.BoiledOver or LogFact.RanLow or LogFact.Strained or LogFact.CoolingBegan or LogFact.CorrectionMade
+        is LogFact.Simmers or LogFact.OffTheBoil or LogFact.BoiledOver or LogFact.RanLow or LogFact.Strained or LogFact.SpentWeighed or LogFact.CoolingBegan or LogFact.CorrectionMade
         or LogFact.FatWeighed or LogFact.SetFelt or LogFact.Portioned or LogFact.TemperatureRead { Place: ReadingPlace.Cooling });
 
     /// <summary>The last word counts: when two cooks correct one entry, the later received stands, and not both.</summary>

@@ -88,6 +88,9 @@ public static class FactCodec
             case LogFact.Strained strained:
                 json.WriteNumber("cubicMetres", strained.Volume.CubicMeters);
                 break;
+            case LogFact.SpentWeighed spent:
+                json.WriteNumber("kilograms", spent.Spent.Kilograms);
+                break;
             case LogFact.CoolingBegan began:
                 WriteText(json, "method", began.Method);
                 break;
@@ -147,6 +150,7 @@ public static class FactCodec
         "paused" => new LogFact.Paused(row.OptionalText("why") ?? ""),
         "resumed" => new LogFact.Resumed(),
         "strained" => new LogFact.Strained(Volume.FromCubicMeters(row.Number("cubicMetres"))),
+        "spent" => new LogFact.SpentWeighed(Mass.FromKilograms(row.Number("kilograms"))),
         "cooling-began" => new LogFact.CoolingBegan(row.OptionalText("method") ?? ""),
         "no-thermometer" => new LogFact.ColdUnmeasured(row.OptionalText("sign") ?? ""),
         "correction-made" => new LogFact.CorrectionMade(row.Choice<CorrectiveStep>("action"), row.OptionalText("text") ?? ""),

@@ -20,6 +20,7 @@ public static class FactWords
         ("paused", typeof(LogFact.Paused)),
         ("resumed", typeof(LogFact.Resumed)),
         ("strained", typeof(LogFact.Strained)),
+        ("spent", typeof(LogFact.SpentWeighed)),
         ("cooling-began", typeof(LogFact.CoolingBegan)),
         ("no-thermometer", typeof(LogFact.ColdUnmeasured)),
         ("correction-made", typeof(LogFact.CorrectionMade)),

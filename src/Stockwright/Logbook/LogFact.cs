@@ -90,6 +90,10 @@ public abstract record LogFact
     /// <param name="Volume">Strained stock.</param>
     public sealed record Strained(Volume Volume) : LogFact;
 
+    /// <summary>The drained solids were weighed after straining, those lifted out earlier with them.</summary>
+    /// <param name="Spent">Spent solids with the liquor that clings to them, without colander or bowl; above zero.</param>
+    public sealed record SpentWeighed(Mass Spent) : LogFact;
+
     /// <summary>Cooling began.</summary>
     /// <param name="Method">How, in the cook's words; may be empty.</param>
     public sealed record CoolingBegan(string Method = "") : LogFact;

@@ -43,6 +43,12 @@ public sealed record BatchPlan
     /// <summary>Every litre in and out.</summary>
     public required WaterLedger Ledger { get; init; }
 
+    /// <summary>
+    /// What the drained solids of one round will weigh, with the liquor that clings to them and those lifted out before the end counted in (F.7 in
+    /// docs/equations.md); nothing when none go in.
+    /// </summary>
+    public required Band<Mass> SpentSolids { get; init; }
+
     /// <summary>Boiling here, and whether the asked simmer can be reached.</summary>
     public required BoilingReport Boiling { get; init; }
 

@@ -97,6 +97,7 @@ internal sealed class PlanAssembly
                 HeatUp = forecaster.HeatUp(script, runs.Central),
                 Simmer = forecaster.Write(runs),
                 Ledger = ledger.Write(yield),
+                SpentSolids = new SpentWriter(fitter, fitted, runs).Write(),
                 Boiling = boiling,
                 Timeline = laid.Timeline with { NightChoices = NightChooser.Choices(asked, request.Schedule.Night, laid.Timeline, boiling, Moved, Laid) },
                 OnePotTimeline = settled.Wish.Potfuls > 1 ? scheduler.LayOnePot(settled.Wish, settled.Blanch, laid) : null,

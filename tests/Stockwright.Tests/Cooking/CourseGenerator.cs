@@ -54,6 +54,7 @@ internal static class CourseGenerator
         Gen.Double[0.1, 15].Select(litres => (LogFact)new LogFact.Strained(Volume.FromLiters(litres))),
         Gen.Double[0.1, 15].Select(litres => (LogFact)new LogFact.Portioned(Volume.FromLiters(litres))),
         Gen.Double[0.01, 2].Select(kilograms => (LogFact)new LogFact.FatWeighed(Mass.FromKilograms(kilograms))),
+        Gen.Double[0.05, 9].Select(kilograms => (LogFact)new LogFact.SpentWeighed(Mass.FromKilograms(kilograms))),
         Gen.Const((LogFact)new LogFact.Closed()));
 
     /// <summary>When, in hours after the planned start.</summary>

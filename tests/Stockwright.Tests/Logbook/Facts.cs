@@ -46,6 +46,7 @@ internal static class Facts
         Text.Select(LogFact (why) => new LogFact.Paused(why)),
         Gen.Const<LogFact>(new LogFact.Resumed()),
         Positive.Select(LogFact (volume) => new LogFact.Strained(Volume.FromCubicMeters(volume))),
+        Positive.Select(LogFact (kilograms) => new LogFact.SpentWeighed(Mass.FromKilograms(kilograms))),
         Text.Select(LogFact (method) => new LogFact.CoolingBegan(method)),
         Text.Select(LogFact (sign) => new LogFact.ColdUnmeasured(sign)),
         Gen.Select(Gen.Enum<CorrectiveStep>(), Text).Select(LogFact (step, text) => new LogFact.CorrectionMade(step, text)),

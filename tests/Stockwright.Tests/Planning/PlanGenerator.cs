@@ -43,6 +43,7 @@ internal static class PlanGenerator
                 Humidity = Ratio.FromDecimalFractions(humidity),
                 TapWater = Temperature.FromDegreesCelsius(tap),
                 OwnFilmFactor = film == 0 ? factor : null,
+                OwnClinging = film is 0 or 2 ? Ratio.FromDecimalFractions(0.01 + (factor / 1.5 * 0.49)) : null,
             });
 
     private static readonly Gen<StockRecipe> Recipes = Gen.Int[0, StandardRecipes.Book.Recipes.Count - 1].Select(index => StandardRecipes.Book.Recipes[index]);

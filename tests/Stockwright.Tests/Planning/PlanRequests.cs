@@ -57,6 +57,9 @@ internal static class PlanRequests
     internal static PlanRequest WithFilm(this PlanRequest request, double factor) =>
         request with { Site = request.Site with { OwnFilmFactor = factor } };
 
+    internal static PlanRequest Clinging(this PlanRequest request, double fraction) =>
+        request with { Site = request.Site with { OwnClinging = Ratio.FromDecimalFractions(fraction) } };
+
     internal static PlanRequest Starting(this PlanRequest request, DateTimeOffset start, NightPlan night = NightPlan.GetUp, TimeZoneInfo? zone = null) =>
         request with { Schedule = new PlanSchedule { StartAt = start, Night = night, Zone = zone ?? TimeZoneInfo.Utc } };
 
