@@ -130,6 +130,9 @@ namespace Stockwright.Storage.Sqlite.Migrations
                         .HasMaxLength(200)
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("OwnClingingFraction")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("OwnFilmFactor")
                         .HasColumnType("REAL");
 

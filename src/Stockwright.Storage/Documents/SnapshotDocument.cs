@@ -37,7 +37,11 @@ internal sealed record SiteDocument(
     double RoomKelvins,
     double HumidityFraction,
     double TapWaterKelvins,
-    double? OwnFilmFactor);
+    double? OwnFilmFactor)
+{
+    /// <summary>Absent from plans saved before kitchens weighed their colanders.</summary>
+    public double? OwnClingingFraction { get; init; }
+}
 
 internal sealed record PotDocument(
     string Id,

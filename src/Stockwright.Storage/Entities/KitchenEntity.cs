@@ -20,6 +20,8 @@ internal sealed class KitchenEntity : IVersioned
 
     public double? OwnFilmFactor { get; set; }
 
+    public double? OwnClingingFraction { get; set; }
+
     /// <summary>Secret part of the address of the calendar feed; null until it is asked for.</summary>
     public string? CalendarToken { get; set; }
 

@@ -15,6 +15,7 @@ internal static class KitchenMapping
         Humidity = Ratio.FromDecimalFractions(row.HumidityFraction),
         TapWater = Temperature.FromKelvins(row.TapWaterKelvins),
         OwnFilmFactor = row.OwnFilmFactor,
+        OwnClinging = row.OwnClingingFraction is { } clinging ? Ratio.FromDecimalFractions(clinging) : null,
     };
 
     public static void Take(this KitchenEntity row, KitchenDetails details)
@@ -27,6 +28,7 @@ internal static class KitchenMapping
         row.HumidityFraction = details.Site.Humidity.DecimalFractions;
         row.TapWaterKelvins = details.Site.TapWater.Kelvins;
         row.OwnFilmFactor = details.Site.OwnFilmFactor;
+        row.OwnClingingFraction = details.Site.OwnClinging?.DecimalFractions;
     }
 
     public static Pot ToPot(this PotEntity row)

@@ -26,7 +26,10 @@ internal static class SnapshotMapping
                 site.Room.Kelvins,
                 site.Humidity.DecimalFractions,
                 site.TapWater.Kelvins,
-                site.OwnFilmFactor),
+                site.OwnFilmFactor)
+            {
+                OwnClingingFraction = site.OwnClinging?.DecimalFractions,
+            },
             Pots = [.. snapshot.Kitchen.Pots.Select(pot => new PotDocument(
                 pot.Id,
                 pot.Name,
@@ -61,6 +64,7 @@ internal static class SnapshotMapping
                 Humidity = Ratio.FromDecimalFractions(document.Site.HumidityFraction),
                 TapWater = Temperature.FromKelvins(document.Site.TapWaterKelvins),
                 OwnFilmFactor = document.Site.OwnFilmFactor,
+                OwnClinging = document.Site.OwnClingingFraction is { } clinging ? Ratio.FromDecimalFractions(clinging) : null,
             },
             Pots = [.. document.Pots.Select(pot => new Pot
             {

@@ -1,5 +1,4 @@
 using Stockwright.Logbook;
-using Stockwright.Planning;
 using Stockwright.Simmering;
 
 namespace Stockwright.Cooking;

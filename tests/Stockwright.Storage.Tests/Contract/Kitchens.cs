@@ -73,6 +73,7 @@ internal static class Kitchens
         from humidity in Gen.Double[0, 1]
         from tap in Gen.Double[0, 40]
         from film in Gen.Double[0.01, 1].Nullable()
+        from clinging in Gen.Double[0.01, 0.5].Nullable()
         select new KitchenDetails(name, zone, new KitchenSite
         {
             Altitude = Length.FromMeters(altitude),
@@ -81,6 +82,7 @@ internal static class Kitchens
             Humidity = Ratio.FromDecimalFractions(humidity),
             TapWater = Temperature.FromDegreesCelsius(tap),
             OwnFilmFactor = film,
+            OwnClinging = clinging is { } fraction ? Ratio.FromDecimalFractions(fraction) : null,
         });
 
     private static Gen<double?> Nullable(this Gen<double> values) =>

@@ -40,6 +40,24 @@ public abstract class PlanContract
         Same.As(kept.Larder.Ingredients, plan.Snapshot.Larder.Ingredients);
     }
 
+    /// <summary>What clings came to the kitchen later than saved plans did: a plan keeps its own figure, and one saved before it opens as it was.</summary>
+    [Fact]
+    public async Task A_saved_plan_keeps_the_kitchens_own_clinging_figure_and_an_older_one_opens_without()
+    {
+        await using TestDatabase database = NewDatabase();
+        await database.StartAsync();
+        PlanSnapshot usual = await SnapshotAsync(database);
+        PlanSnapshot own = usual with { Kitchen = usual.Kitchen with { Site = usual.Kitchen.Site with { OwnClinging = Ratio.FromDecimalFractions(0.13) } } };
+        Guid id = await database.Plans.AddAsync("Weighed", "q=1", own, cancellationToken: Stop);
+        Assert.Equal(0.13, (await database.Plans.FindAsync(id, Stop))!.Snapshot!.Kitchen.Site.OwnClinging?.DecimalFractions);
+
+        string text = own.ToJson();
+        Assert.Contains("\"ownClingingFraction\":0.13", text, StringComparison.Ordinal);
+        string older = text.Replace(",\"ownClingingFraction\":0.13", "", StringComparison.Ordinal);
+        Assert.Equal(usual.ToJson(), older);
+        Assert.Null(PlanSnapshot.Parse(older).Kitchen.Site.OwnClinging);
+    }
+
     [Fact]
     public async Task A_snapshot_holds_every_ingredient_the_plan_needs_and_no_other()
     {

@@ -59,6 +59,7 @@ public sealed class SqliteLogbookTests
         Assert.False(await database.StartAsync());
         KeptKitchen kitchen = await database.Kitchen.ReadAsync(Stop);
         Assert.Equal("Old kitchen", kitchen.Details.Value.Name);
+        Assert.Null(kitchen.Details.Value.Site.OwnClinging);
         Assert.Equal("Old pot", Assert.Single(kitchen.Pots).Value.Name);
         Assert.Equal(7, kitchen.Pots[0].Version);
         PlanSummary plan = Assert.Single((await database.Plans.PageAsync(1, 100, Stop)).Rows);
