@@ -12,7 +12,7 @@ public sealed record EntryInput
     [Description("Key of the entry, a GUID made by the sender. Sent again with the same key it is the same entry, and is answered as the first time.")]
     public required Guid Entry { get; init; }
 
-    [Description("step-done, level, water, temperature, skimmed, heat-moved, lid, heat-lost, off-the-boil, simmers, boiled-over, ran-low, paused, resumed, strained, "
+    [Description("step-done, level, water, temperature, skimmed, heat-moved, lid, heat-lost, off-the-boil, simmers, boiled-over, ran-low, paused, resumed, strained, spent, "
         + "cooling-began, no-thermometer, correction-made, fat, refractometer, set-felt, portioned, note, closed, never-cooked or withdrawn.")]
     public required string Kind { get; init; }
 
@@ -88,6 +88,9 @@ public sealed record EntryInput
 
     [Description("correction-made: keep-cooling, reheat, discard or put-away.")]
     public string? Action { get; init; }
+
+    [Description("spent: weight of the drained solids; kg or lb.")]
+    public double? Spent { get; init; }
 
     [Description("fat: weight; g or oz.")]
     public double? Fat { get; init; }

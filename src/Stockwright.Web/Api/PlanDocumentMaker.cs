@@ -39,7 +39,7 @@ internal static class PlanDocumentMaker
         new HeatUpDocument(Bands(plan.HeatUp.Time, time => time.TotalSeconds), plan.HeatUp.IsReached, plan.HeatUp.FinalTemperature.Kelvins),
         Simmer(plan.Simmer),
         new LedgerDocument(
-            [.. plan.Ledger.In.Select(Entry)], [.. plan.Ledger.Out.Select(Entry)], plan.Ledger.TotalIn.CubicMeters, plan.Ledger.TotalOut.CubicMeters),
+            [.. plan.Ledger.In.Select(Entry)], [.. plan.Ledger.Out.Select(Entry)], plan.Ledger.TotalIn.CubicMeters, plan.Ledger.TotalOut.CubicMeters, Masses(plan.SpentSolids)),
         new BoilingDocument(
             plan.Boiling.Pressure.Pascals,
             plan.Boiling.PressureIsMeasured,

@@ -37,7 +37,7 @@ public sealed record SampleDocument(
 
 /// <summary>Every litre in and out; the totals are of the central figures and agree.</summary>
 public sealed record LedgerDocument(
-    IReadOnlyList<LedgerEntryDocument> In, IReadOnlyList<LedgerEntryDocument> Out, double TotalInCubicMetres, double TotalOutCubicMetres);
+    IReadOnlyList<LedgerEntryDocument> In, IReadOnlyList<LedgerEntryDocument> Out, double TotalInCubicMetres, double TotalOutCubicMetres, BandDocument SpentSolidsKilograms);
 
 /// <summary>One row of the ledger.</summary>
 public sealed record LedgerEntryDocument(string Key, string Name, BandDocument VolumeCubicMetres, string Note);

@@ -156,6 +156,9 @@ public sealed record PlanInput
     [Description("The kitchen's own film factor, from a weighed pot.")]
     public double? Film { get; init; }
 
+    [Description("Liquor that clings to drained bones in this kitchen, from a weighed colander; per cent of their weight.")]
+    public double? Clings { get; init; }
+
     [Description("This kitchen's gelatin over the published figures, 0.35 to 1.3; 0.85 when left out.")]
     [JsonPropertyName("kitchen-factor")]
     public double? KitchenFactor { get; init; }

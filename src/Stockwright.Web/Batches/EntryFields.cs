@@ -42,6 +42,7 @@ internal static class EntryFields
     public const string Why = "why";
     public const string Lost = "lost";
     public const string Strained = "strained";
+    public const string Spent = "spent";
     public const string Method = "method";
     public const string Action = "action";
     public const string Fat = "fat";

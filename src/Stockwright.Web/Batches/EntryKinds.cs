@@ -30,6 +30,7 @@ internal static class EntryKinds
         new("boiled-over", "Boiled over", "Boiled over"),
         new("ran-low", "Ran low", "Ran low"),
         new("strained", "Strained", "Strained"),
+        new("spent", "Spent solids", "Spent solids weighed"),
         new("cooling-began", "Cooling began", "Cooling began"),
         new("no-thermometer", "No thermometer", "Said to be cold, no thermometer", Submit: "It is cold right through"),
         new("correction-made", "Corrective action", "Corrective action"),
@@ -69,8 +70,8 @@ internal static class EntryKinds
         BatchPhase.HeatingUp => ["simmers", "skimmed", "temperature", "lid", "boiled-over", "note"],
         BatchPhase.Simmering => ["level", "water", "skimmed", "temperature", "lid", "heat-moved", "off-the-boil", "note", "photo"],
         BatchPhase.HeatAway => ["resumed", "simmers", "temperature", "heat-lost", "level", "note"],
-        BatchPhase.Straining => ["strained", "cooling-began", "temperature", "fat", "note", "photo"],
-        BatchPhase.Cooling => ["temperature", "no-thermometer", "correction-made", "cooling-began", "strained", "note", "photo"],
+        BatchPhase.Straining => ["strained", "spent", "cooling-began", "temperature", "fat", "note", "photo"],
+        BatchPhase.Cooling => ["temperature", "no-thermometer", "correction-made", "cooling-began", "strained", "spent", "note", "photo"],
         BatchPhase.Finishing => ["set-felt", "fat", "refractometer", "portioned", "temperature", "note", "photo"],
         _ => [],
     };

@@ -128,6 +128,9 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
                 return new LogFact.Resumed();
             case "strained":
                 return Litres(EntryFields.Strained, "Strained stock", "How much stock did you strain?") is { } strained ? new LogFact.Strained(strained) : null;
+            case "spent":
+                return Number(EntryFields.Spent, "Weight of the spent solids", Measure.Mass, 1e-3, 200, "How much do the drained solids weigh?") is { } spent
+                    ? new LogFact.SpentWeighed(Mass.FromKilograms(spent)) : null;
             case "cooling-began":
                 return new LogFact.CoolingBegan(reader.Text(EntryFields.Method, LongestLine));
             case "no-thermometer":
@@ -136,7 +139,7 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
                 return reader.Word(EntryFields.Action, "What was done", Actions) is { } action
                     ? new LogFact.CorrectionMade(action, reader.Text(EntryFields.Text, LongestLine)) : null;
             case "fat":
-                return Number(EntryFields.Fat, "Weight of the fat", SmallMass, 1e-4, 50, "How much does the fat weigh?") is { } fat
+                return Number(EntryFields.Fat, "Weight of the fat", Measure.SmallMass, 1e-4, 50, "How much does the fat weigh?") is { } fat
                     ? new LogFact.FatWeighed(Mass.FromKilograms(fat)) : null;
             case "refractometer":
                 return Number(EntryFields.Brix, "Degrees Brix", Measure.Number, 0, 85, "What does the refractometer read?") is { } brix
@@ -177,7 +180,6 @@ internal sealed class EntryReader(TypedForm form, UnitSystem units, Batch batch,
         }
     }
 
-    internal static readonly Measure SmallMass = new(new FieldUnit("g", 0.001), new FieldUnit("oz", 0.028349523125));
     internal static readonly Measure Energy = new(new FieldUnit("kWh", 3.6e6), new FieldUnit("kWh", 3.6e6));
 
     private LogFact.TemperatureRead? TemperatureRead()

@@ -66,6 +66,9 @@ internal static class EntryTyping
             case LogFact.Strained strained:
                 typing.Put(EntryFields.Strained, Measure.Stock, strained.Volume.CubicMeters);
                 break;
+            case LogFact.SpentWeighed spent:
+                typing.Put(EntryFields.Spent, Measure.Mass, spent.Spent.Kilograms);
+                break;
             case LogFact.CoolingBegan began:
                 typing.Put(EntryFields.Method, began.Method);
                 break;
@@ -76,7 +79,7 @@ internal static class EntryTyping
                 typing.Put(EntryFields.Action, EntryReader.Actions.First(action => action.Value == made.Step).Word).Put(EntryFields.Text, made.Text);
                 break;
             case LogFact.FatWeighed fat:
-                typing.Put(EntryFields.Fat, EntryReader.SmallMass, fat.Fat.Kilograms);
+                typing.Put(EntryFields.Fat, Measure.SmallMass, fat.Fat.Kilograms);
                 break;
             case LogFact.RefractometerRead read:
                 typing.Put(EntryFields.Brix, KitchenNumber.Write(read.Brix));

@@ -61,6 +61,7 @@ public sealed class FactText
         LogFact.Paused paused => With("Paused", paused.Why),
         LogFact.Resumed => "Taken up again",
         LogFact.Strained strained => $"{KitchenFormat.Precise(strained.Volume, Units)} strained",
+        LogFact.SpentWeighed spent => $"{Weighed(spent.Spent, Units)} of spent solids, drained",
         LogFact.CoolingBegan began => With("Cooling began", began.Method),
         LogFact.ColdUnmeasured cold => With("Said to be cold, no thermometer", cold.Sign),
         LogFact.CorrectionMade made => With($"Corrective action: {StoveWords.Of(made.Step)}", made.Text),
@@ -85,11 +86,16 @@ public sealed class FactText
         LogFact.TemperatureRead read => (read.Temperature.DegreesCelsius, "°C"),
         LogFact.BoiledOver { Lost: { } lost } => (lost.Liters, "L"),
         LogFact.Strained strained => (strained.Volume.Liters, "L"),
+        LogFact.SpentWeighed spent => (spent.Spent.Kilograms, "kg"),
         LogFact.FatWeighed fat => (fat.Fat.Grams, "g"),
         LogFact.RefractometerRead read => (read.Brix, "°Brix"),
         LogFact.Portioned portioned => (portioned.Volume.Liters, "L"),
         _ => null,
     };
+
+    /// <summary>A weight of kilograms as a scale shows it: grams, or pounds and ounces.</summary>
+    public static string Weighed(Mass mass, UnitSystem units) =>
+        units == UnitSystem.UsCustomary ? KitchenFormat.Text(mass, units) : KitchenFormat.Precise(mass, units);
 
     /// <summary>A temperature in the scale it was read in.</summary>
     public static string AsRead(Temperature read) =>

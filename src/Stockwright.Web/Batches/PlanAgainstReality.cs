@@ -42,6 +42,7 @@ internal static class PlanAgainstReality
         [
             Row("Stock kept", outcome.Yield, volume, volumes, value => value.Liters),
             Row("Strained, with its fat", outcome.Strained, volume, volumes, value => value.Liters),
+            Row("Spent solids, drained", outcome.Spent, value => KitchenFormat.Text(value, units), band => KitchenFormat.Band(band, units), value => value.Grams),
             Row("Gone as steam", outcome.Evaporated, volume, volumes, value => value.Liters),
             Row("Water added", outcome.WaterAdded, volume, volumes, value => value.Liters),
             Row("Gelatin, measured by refractometer", outcome.Gelatin, KitchenFormat.Text, KitchenFormat.Band, value => value.Percent, Refractometer(outcome)),

@@ -48,6 +48,16 @@ internal sealed class RecordFacts(BatchView view, UnitSystem units)
             words.Add($"{KitchenFormat.Precise(Volume.FromLiters(strained), units)} strained");
         }
 
+        if (view.Log.Last<LogFact.SpentWeighed>()?.Fact is LogFact.SpentWeighed spent)
+        {
+            words.Add($"{FactText.Weighed(spent.Spent, units)} of spent solids");
+        }
+
+        if (view.Log.Last<LogFact.FatWeighed>()?.Fact is LogFact.FatWeighed fat)
+        {
+            words.Add($"{KitchenFormat.Precise(fat.Fat, units)} of fat");
+        }
+
         if (portioned > 0)
         {
             words.Add($"{KitchenFormat.Precise(Volume.FromLiters(portioned), units)} portioned");

@@ -14,13 +14,18 @@ public sealed class Edit
 {
     public const string VersionField = "version";
     public const string New = "new";
+    public const string Save = "save";
 
-    private Edit(TypedForm typed, UnitSystem units, int version)
+    private Edit(TypedForm typed, UnitSystem units, int version, string handler)
     {
+        Handler = handler;
         Typed = typed;
         Units = units;
         Version = version;
     }
+
+    /// <summary>Name of the form on its page, by which what is sent finds it.</summary>
+    public string Handler { get; }
 
     public TypedForm Typed { get; set; }
 
@@ -35,19 +40,29 @@ public sealed class Edit
     /// <summary>Set when somebody else's change stands in the way.</summary>
     public bool IsConflict { get; private set; }
 
-    public FormState State => new(Typed, Problems);
+    public FormState State => Handler is Save ? new(Typed, Problems) : new(Typed, Problems) { IdPrefix = Handler + "-" };
 
     /// <summary>The form as posted, or as stored when the page is only opened.</summary>
-    public static Edit Open(HttpContext context, UnitSystem units, int version, Func<UnitSystem, TypedForm> stored)
+    /// <param name="context">The request.</param>
+    /// <param name="units">The reader's measures.</param>
+    /// <param name="version">Version stored.</param>
+    /// <param name="stored">The form as stored, in some measures.</param>
+    /// <param name="handler">Name of the form where its page has several: one sent to another of them is not this one's.</param>
+    public static Edit Open(HttpContext context, UnitSystem units, int version, Func<UnitSystem, TypedForm> stored, string? handler = null)
     {
-        if (PostedForm.Of(context) is not { } posted)
+        string name = handler ?? Save;
+        if (PostedForm.Of(context) is not { } posted || (handler is not null && !IsFor(posted, handler)))
         {
-            return new Edit(stored(units), units, version);
+            return new Edit(stored(units), units, version, name);
         }
 
         UnitSystem shown = ReaderUnits.Read(posted[PlanFields.Units]) ?? units;
-        return new Edit(posted, shown, int.TryParse(posted[VersionField], System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int opened) ? opened : 0);
+        return new Edit(posted, shown, int.TryParse(posted[VersionField], System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int opened) ? opened : 0, name);
     }
+
+    /// <summary>A form that lost the name of its handler counts as the page's first.</summary>
+    private static bool IsFor(TypedForm posted, string handler) =>
+        string.Equals(posted["_handler"].Length > 0 ? posted["_handler"] : Save, handler, StringComparison.Ordinal);
 
     internal FieldReader Reader() => new(Typed, Units);
 

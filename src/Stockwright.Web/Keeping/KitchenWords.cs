@@ -72,6 +72,10 @@ internal static class KitchenWords
         ? $"your figure is {KitchenNumber.Write(film)}"
         : "no figure of your own yet";
 
+    public static string Clinging(KitchenSite site) => site.OwnClinging is { } clings
+        ? $"your figure is {KitchenFormat.Text(clings)} of the bare bones"
+        : "no figure of your own yet";
+
     // Whole metres or feet: a length of pots would be written in millimetres.
     private static string Altitude(Length altitude, UnitSystem units) => units == UnitSystem.UsCustomary
         ? $"{altitude.Feet.ToString("0", System.Globalization.CultureInfo.InvariantCulture)}\u00A0ft"

@@ -22,6 +22,7 @@ internal static class SiteForm
         .Put(Humidity, Measure.Percent, details.Site.Humidity.DecimalFractions)
         .Put(PlanFields.Tap, Measure.Temperature, details.Site.TapWater.Kelvins)
         .Put(PlanFields.Film, Measure.Number, details.Site.OwnFilmFactor)
+        .Put(PlanFields.Clings, Measure.Percent, details.Site.OwnClinging?.DecimalFractions)
         .Form;
 
     /// <summary>Reads the kitchen; null when something has to be put right. Blank numbers take the usual value.</summary>
@@ -44,6 +45,7 @@ internal static class SiteForm
         double? humidity = reader.Number(Humidity, "Humidity", Measure.Percent, 0, 1);
         double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 273.65, 333.15);
         double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, 0.02, 1.5);
+        double? clings = reader.Clings();
         if (reader.Problems.Count > 0)
         {
             return null;
@@ -60,6 +62,7 @@ internal static class SiteForm
             Humidity = Same(Humidity) ? stored.Site.Humidity : humidity is { } share ? Ratio.FromDecimalFractions(share) : usual.Humidity,
             TapWater = Same(PlanFields.Tap) ? stored.Site.TapWater : tap is { } cold ? Temperature.FromKelvins(cold) : usual.TapWater,
             OwnFilmFactor = Same(PlanFields.Film) ? stored.Site.OwnFilmFactor : film,
+            OwnClinging = Same(PlanFields.Clings) ? stored.Site.OwnClinging : clings is { } part ? Ratio.FromDecimalFractions(part) : null,
         });
     }
 }

@@ -25,6 +25,8 @@ public sealed record Measure(FieldUnit Metric, FieldUnit Us)
     public static readonly Measure Stock = new(new FieldUnit("L", 0.001), new FieldUnit("qt", 0.000946352946));
     public static readonly Measure Portion = new(new FieldUnit("mL", 1e-6), new FieldUnit("fl oz", 2.95735295625e-5));
     public static readonly Measure Mass = new(new FieldUnit("kg", 1), new FieldUnit("lb", 0.45359237));
+    public static readonly Measure SmallMass = new(new FieldUnit("g", 0.001), new FieldUnit("oz", 0.028349523125));
+
     /// <summary>Price by weight; the money is the cook's own.</summary>
     public static readonly Measure Price = new(new FieldUnit("per kg", 1), new FieldUnit("per lb", 1 / 0.45359237));
     public static readonly Measure PotLength = new(new FieldUnit("cm", 0.01), new FieldUnit("in", 0.0254));

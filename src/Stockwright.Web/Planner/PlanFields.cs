@@ -51,6 +51,7 @@ internal static class PlanFields
     public const string Room = "room";
     public const string Tap = "tap";
     public const string Film = "film";
+    public const string Clings = "clings";
     public const string Leave = "leave-";
     public const string With = "with-";
     public const string Bones = RowFields.Bones;
@@ -100,7 +101,7 @@ internal static class PlanFields
     {
         VersionField, Units, Recipe, Pot, PotShape, PotDiameter, PotBrimDiameter, PotHeight, PotVolume, PotMaterial, PotMass, PotKind,
         Lid, Gap, Hob, HobKind, HobPower, HobEfficiency, Goal, Litres, PortionCount, PortionSize, Fill, FillLength, Way, Pots, Hobs, When, Date, Time, Simmer, Hours,
-        Check, TopUp, Mirepoix, HeatUpLid, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film,
+        Check, TopUp, Mirepoix, HeatUpLid, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film, Clings,
         KitchenFactor, Ph, PieceSize, Container, FridgeHours, Fridge, Portion, Defat, Cooling, SetTarget, PowderBloom, PowderPrice,
     }.ToFrozenSet(StringComparer.Ordinal);
 

@@ -138,6 +138,7 @@ public static class PlanQuery
         double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, 273.15, 50 + 273.15);
         double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 0.5 + 273.15, 40 + 273.15);
         double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, SurfaceFilm.Range.Least, SurfaceFilm.Range.Most);
+        double? clings = reader.Clings();
         KitchenSite site = kitchen;
         if (altitude is { } metres)
         {
@@ -151,6 +152,7 @@ public static class PlanQuery
             Room = room is { } roomKelvins ? Temperature.FromDegreesCelsius(roomKelvins - 273.15) : site.Room,
             TapWater = tap is { } tapKelvins ? Temperature.FromDegreesCelsius(tapKelvins - 273.15) : site.TapWater,
             OwnFilmFactor = film ?? site.OwnFilmFactor,
+            OwnClinging = clings is { } share ? Ratio.FromDecimalFractions(share) : site.OwnClinging,
         };
     }
 

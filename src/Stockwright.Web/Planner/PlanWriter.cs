@@ -280,6 +280,11 @@ internal sealed class PlanWriter
         {
             Put(PlanFields.Film, Measure.Number, film);
         }
+
+        if (site.OwnClinging is { } clings && !IsClose(clings.DecimalFractions, kitchen.OwnClinging?.DecimalFractions ?? 0))
+        {
+            Put(PlanFields.Clings, Measure.Percent, clings.DecimalFractions);
+        }
     }
 
     private static string Clock(TimeOnly time) =>

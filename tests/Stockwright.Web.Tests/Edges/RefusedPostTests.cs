@@ -23,6 +23,7 @@ public sealed class RefusedPostTests(KeepingApp app) : IClassFixture<KeepingApp>
     [InlineData("/kitchen/trays/new", "save", "length", "41.5")]
     [InlineData("/kitchen/site", "save", "name", "Night kitchen")]
     [InlineData("/kitchen/weigh", "save", "lost", "1.25")]
+    [InlineData("/kitchen/weigh", "colander", "came-off", "140")]
     [InlineData("/larder/onion/edit", "save", "refuse", "12")]
     [InlineData("/larder/carrot/copy", "save", "name", "Purple carrot")]
     [InlineData($"/plans/new?{Plan}", "save-plan", "note", "Two rounds & a half")]

@@ -77,14 +77,15 @@ public class PlanQueryRoundTripTests
         });
 
     private static readonly Gen<KitchenSite> Sites =
-        Gen.Select(Gen.Double[-390, 4900].Nullable(), Gen.Double[501, 1099].Nullable(), Gen.Double[1, 49], Gen.Double[1, 39], Gen.Double[0.03, 1.4].Nullable())
-            .Select((altitude, pressure, room, tap, film) => Book.Kitchen.Site with
+        Gen.Select(Gen.Double[-390, 4900].Nullable(), Gen.Double[501, 1099].Nullable(), Gen.Double[1, 49], Gen.Double[1, 39], Gen.Double[0.03, 1.4].Nullable(), Gen.Double[0.011, 0.49].Nullable())
+            .Select((altitude, pressure, room, tap, film, clings) => Book.Kitchen.Site with
             {
                 Altitude = altitude is { } metres ? Length.FromMeters(metres) : Book.Kitchen.Site.Altitude,
                 MeasuredPressure = pressure is { } hectopascals ? Pressure.FromHectopascals(hectopascals) : null,
                 Room = Temperature.FromDegreesCelsius(room),
                 TapWater = Temperature.FromDegreesCelsius(tap),
                 OwnFilmFactor = film,
+                OwnClinging = clings is { } part ? Ratio.FromDecimalFractions(part) : null,
             });
 
     private static readonly FillMark?[] Marks =
@@ -286,6 +287,7 @@ public class PlanQueryRoundTripTests
         Close(expected.Site.Room.Kelvins, actual.Site.Room.Kelvins, "room");
         Close(expected.Site.TapWater.Kelvins, actual.Site.TapWater.Kelvins, "tap");
         Close(expected.Site.OwnFilmFactor ?? -1, actual.Site.OwnFilmFactor ?? -1, "film");
+        Close(expected.Site.OwnClinging?.DecimalFractions ?? -1, actual.Site.OwnClinging?.DecimalFractions ?? -1, "clings");
         Close(expected.SimmerTemperature?.Kelvins ?? -1, actual.SimmerTemperature?.Kelvins ?? -1, "simmer");
         Close(expected.SimmerTime?.TotalSeconds ?? -1, actual.SimmerTime?.TotalSeconds ?? -1, "hours");
         Assert.Equal(expected.CheckInterval, actual.CheckInterval);

@@ -32,7 +32,7 @@ public class PlanQueryTests
         PlanRequest request = Reads(
             "recipe=white-veal&pot=own&pot-shape=tapered&pot-diameter=20&pot-brim-diameter=24,5&pot-height=18&pot-material=copper&pot-mass=3&pot-kind=pressure" +
             "&lid=ajar&gap=25&hob=own&hob-kind=coil&hob-power=1.8&hob-efficiency=70&goal=portions&portion-count=12&portion-size=250&when=ready&date=2026-12-01&time=17:30" +
-            "&simmer=90&hours=7 1/2&check=90&topup=line&wakes=05:00&sleeps=21:00&night=oven&altitude=800&pressure=920&room=25&tap=8&film=0.2&leave-onion=1");
+            "&simmer=90&hours=7 1/2&check=90&topup=line&wakes=05:00&sleeps=21:00&night=oven&altitude=800&pressure=920&room=25&tap=8&film=0.2&clings=13&leave-onion=1");
         Assert.Equal("white-veal", request.Recipe.Id);
         Assert.Equal(0.245, request.Pot.BrimDiameter.Meters, 1e-12);
         Assert.Equal(WallMaterial.Copper, request.Pot.Material);
@@ -56,6 +56,7 @@ public class PlanQueryTests
         Assert.Equal(920, request.Site.MeasuredPressure!.Value.Hectopascals, 1e-9);
         Assert.Equal(25, request.Site.Room.DegreesCelsius, 1e-9);
         Assert.Equal(0.2, request.Site.OwnFilmFactor);
+        Assert.Equal(0.13, request.Site.OwnClinging!.Value.DecimalFractions, 1e-12);
         Assert.Contains("onion", request.LeftOut);
     }
 
@@ -121,6 +122,9 @@ public class PlanQueryTests
     [InlineData("altitude=9000", "altitude", "-400 to 5000 m")]
     [InlineData("pressure=30", "pressure", "too small")]
     [InlineData("film=7", "film", "too large")]
+    [InlineData("clings=51", "clings", "too large")]
+    [InlineData("clings=0.9", "clings", "too small")]
+    [InlineData("clings=much", "clings", "not a number")]
     [InlineData("leave-unicorn=1", "leave-unicorn", "no ingredient")]
     [InlineData("recipe=kelp&leave-kombu=1", "leave-kombu", "cannot be left out")]
     [InlineData("units=imperial", "units", "metric, us")]
