@@ -82,6 +82,7 @@ public sealed class ClingingLiquorTests
         BatchPlan usual = PlanRequests.For("vegetable").Plan();
         BatchPlan twice = PlanRequests.For("vegetable").Clinging(0.16).Plan();
         Assert.False(usual.Fit.CoverDecidesWater || twice.Fit.CoverDecidesWater);
+        Assert.True(Held(twice) > 1.9 * Held(usual));
         Assert.Equal(usual.Yield.Central.Liters, twice.Yield.Central.Liters, 0.001);
         Assert.Equal(Held(twice) - Held(usual), (twice.Fit.WaterToLine - usual.Fit.WaterToLine).Liters, 0.1 * Held(usual));
     }
@@ -93,6 +94,7 @@ public sealed class ClingingLiquorTests
         BatchPlan usual = PlanRequests.For("white-chicken").Plan();
         BatchPlan twice = PlanRequests.For("white-chicken").Clinging(0.16).Plan();
         Assert.True(usual.Fit.CoverDecidesWater && twice.Fit.CoverDecidesWater);
+        Assert.True(Held(twice) > 1.9 * Held(usual));
         Assert.Equal(usual.Fit.WaterToLine.Liters, twice.Fit.WaterToLine.Liters, 0.001);
         Assert.Equal((Held(twice) - Held(usual)) * 0.975 * 0.98, (usual.Yield.Central - twice.Yield.Central).Liters, 0.02 * Held(usual));
     }
