@@ -28,7 +28,7 @@ public sealed class SpentSolidsTests : IDisposable
         await TakenAsync(browser, $"{address}?units=us", "spent-", ("spent", "4 1/4"));
 
         JsonElement[] entries = [.. (await LogAsync(browser, address)).GetProperty("entries").EnumerateArray()];
-        Assert.Equal(["spent", "spent"], entries.Select(entry => entry.GetProperty("kind").GetString()));
+        Assert.Equal(["spent", "spent"], entries.Select(entry => entry.GetProperty("kind").GetString()), StringComparer.Ordinal);
         Assert.Equal(1.9, entries[0].GetProperty("fact").GetProperty("kilograms").GetDouble(), 1e-12);
         Assert.Equal(4.25 * Pound, entries[1].GetProperty("fact").GetProperty("kilograms").GetDouble(), 1e-9);
 
