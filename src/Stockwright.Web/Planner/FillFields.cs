@@ -1,6 +1,5 @@
 using Stockwright.Kitchen;
 using Stockwright.Planning;
-using Stockwright.Web.Forms;
 using UnitsNet;
 
 namespace Stockwright.Web.Planner;

@@ -93,7 +93,7 @@ public sealed class PunctualityTests
         Assert.Equal(NightPlan.OvenHold, oven.Night);
         Assert.True(oven.HasNotice("night-kept"));
         Assert.DoesNotContain(oven.Timeline.Steps, step => step.InNight);
-        Assert.Equal(["get-up", "stop-and-cool"], oven.Timeline.NightChoices.Select(choice => choice.Code));
+        Assert.Equal(["get-up", "stop-and-cool"], oven.Timeline.NightChoices.Select(choice => choice.Code), StringComparer.Ordinal);
 
         BatchPlan stopped = (request with { Oven = null }).Plan();
         Assert.Equal(NightPlan.StopAndCool, stopped.Night);
