@@ -24,13 +24,21 @@ internal static class WishWords
         _ => char.ToUpperInvariant(Rounds(way.Plan.Fit)[0]) + Rounds(way.Plan.Fit)[1..],
     };
 
-    /// <summary>Rounds and pots: <c>2 rounds, 2 pots side by side</c>.</summary>
+    /// <summary>Rounds and pots: <c>2 rounds, 2 pots side by side and 1 in the last</c>.</summary>
     public static string Rounds(FitReport fit) => (fit.AtOnce, fit.Rounds) switch
     {
         (1, var rounds) => string.Create(CultureInfo.InvariantCulture, $"{rounds} rounds, one after the other"),
         (var pots, 1) => string.Create(CultureInfo.InvariantCulture, $"{pots} pots side by side"),
-        var (pots, rounds) => string.Create(CultureInfo.InvariantCulture, $"{rounds} rounds, {pots} pots side by side"),
+        var (pots, rounds) when fit.Potfuls % pots == 0 => string.Create(CultureInfo.InvariantCulture, $"{rounds} rounds of {pots} pots side by side"),
+        var (pots, rounds) => string.Create(CultureInfo.InvariantCulture, $"{rounds} rounds, {pots} pots side by side and {fit.PotsInRound(rounds - 1)} in the last"),
     };
+
+    /// <summary>Volume and body: <c>4.2 L, soft jelly.</c></summary>
+    public static string Gives(WishWay way, PlanView view)
+    {
+        string body = Body(way, view);
+        return $"{KitchenFormat.Text(way.Plan.Total.Central, view.Units)}{(body.Length > 0 ? ", " + char.ToLowerInvariant(body[0]) + body[1..] : "")}.";
+    }
 
     /// <summary>Likely body: as the page has it for its own plan, by the middle figures for the others.</summary>
     public static string Body(WishWay way, PlanView view)

@@ -27,6 +27,7 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
 {
     private const int MostTries = 24;
     private const int MostEarlier = 72;
+    private const int MostLater = 48;
 
     /// <summary>Close enough to the moment the cook wants it.</summary>
     private static readonly TimeSpan Close = TimeSpan.FromMinutes(1);
@@ -73,6 +74,22 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
         }
 
         return new LaidTimeline(heatOn, Lines(wish, blanch, outcome, nights.Count > 0).Write(heatOn), nights);
+    }
+
+    /// <summary>The soonest start after a timetable's own, within a day, that leaves no work in the night; null when there is none.</summary>
+    public LaidTimeline? FreeLater(FittedWish wish, BlanchPlan? blanch, LaidTimeline laid)
+    {
+        for (int i = 1; i <= MostLater; i++)
+        {
+            LaidTimeline later = Lay(wish, blanch, laid.HeatOn + (BackStep * i));
+            if (!later.Timeline.Steps.Any(step => step.InNight))
+            {
+                bool inTime = later.Timeline.Ready <= request.Schedule.ReadyBy;
+                return later with { Punctuality = inTime ? Punctuality.AsAsked : laid.Punctuality };
+            }
+        }
+
+        return null;
     }
 
     /// <summary>Lays one potful of a wish, begun when the whole is.</summary>

@@ -11,14 +11,15 @@ internal static class NightSettler
     /// <summary>Shorter simmers are not worth putting away.</summary>
     private static readonly TimeSpan WorthPuttingAway = TimeSpan.FromHours(3);
 
-    /// <summary>The ways to try, best first, for a plan with work in the night; empty when it is best left as it is.</summary>
+    /// <summary>True when a timetable has work in the night that is not over soon after bedtime.</summary>
+    public static bool HasWork(PlanSchedule schedule, Timeline timeline) => timeline.Steps.Any(step => step.InNight) && !IsLittleLate(schedule, timeline);
+
+    /// <summary>The ways to put the pot away for a night, best first; none for one that is not put away.</summary>
     /// <param name="request">What is asked.</param>
     /// <param name="boiling">The time it simmers.</param>
-    /// <param name="asLaid">The timetable with everything done when it falls due.</param>
-    public static IReadOnlyList<NightPlan> Ways(PlanRequest request, BoilingReport boiling, Timeline asLaid)
+    public static IReadOnlyList<NightPlan> Ways(PlanRequest request, BoilingReport boiling)
     {
-        bool works = asLaid.Steps.Any(step => step.InNight);
-        if (!works || request.IsUnderPressure || request.Recipe.IsAttended || boiling.PlannedTime < WorthPuttingAway || IsLittleLate(request.Schedule, asLaid))
+        if (request.IsUnderPressure || request.Recipe.IsAttended || boiling.PlannedTime < WorthPuttingAway)
         {
             return [];
         }

@@ -50,7 +50,7 @@ internal static class Notices
             notices.Add(new(NoticeLevel.Warning, "over-safe-maximum", $"At its highest this stands {KitchenFormat.Both(fit.PeakLevel - fit.SafeMaximum)} over the safe maximum: put in a little less, or leave out the last top-up.", Field(request.Goal)));
         }
 
-        if (request.Recipe.IsAttended && request.Schedule.Night != NightPlan.GetUp)
+        if (request.Recipe.IsAttended && PutsAway(request.Schedule.Night))
         {
             notices.Add(new(NoticeLevel.Hint, "attended-night", "A hard boil is not left for the night: this plan runs through. Start it so that you are up until it is off.", "night"));
         }
@@ -68,6 +68,8 @@ internal static class Notices
 
         return notices;
     }
+
+    private static bool PutsAway(NightPlan night) => night is NightPlan.OvenHold or NightPlan.StopAndCool;
 
     private static string LessWater(FitReport fit, Band<Volume> yield)
     {
@@ -93,7 +95,7 @@ internal static class Notices
             {
                 (1, _) => string.Create(CultureInfo.InvariantCulture, $"in {fit.Rounds} rounds, one after the other"),
                 (_, 1) => string.Create(CultureInfo.InvariantCulture, $"in {fit.AtOnce} pots side by side"),
-                _ => string.Create(CultureInfo.InvariantCulture, $"in {fit.Rounds} rounds, {fit.AtOnce} pots side by side"),
+                _ => string.Create(CultureInfo.InvariantCulture, $"in {fit.Rounds} rounds, up to {fit.AtOnce} pots side by side"),
             };
             notices.Add(new(
                 NoticeLevel.Warning,
@@ -166,7 +168,7 @@ internal static class Notices
             notices.Add(new(NoticeLevel.Warning, "pressure-time", $"{KitchenFormat.Text(boiling.PlannedTime)} is the recipe's time in an open pot. At pressure about as much comes from the bones in {KitchenFormat.Text(same)} (computed): give the time you want.", "hours"));
         }
 
-        if (request.Schedule.Night != NightPlan.GetUp)
+        if (PutsAway(request.Schedule.Night))
         {
             notices.Add(new(NoticeLevel.Hint, "pressure-night", "A pressure cooker is not put away for the night: this plan runs through. Start it so that you are up until it is open.", "night"));
         }

@@ -44,20 +44,36 @@ internal sealed class PlanAssembly
         }
 
         Settled settled = Settle();
-        if (request.Schedule.Night == NightPlan.KeepFree && settled.Laid is { } asLaid)
+        return request.Schedule.Night == NightPlan.KeepFree && settled.Laid is { } asLaid && KeptFree(settled, asLaid) is { } free
+            ? free.By.Write(free.Settled, request)
+            : Write(settled, request);
+    }
+
+    /// <summary>The best way to keep the night free of work; null when there is none to keep free, or no way.</summary>
+    private (PlanAssembly By, Settled Settled)? KeptFree(Settled settled, LaidTimeline asLaid)
+    {
+        if (!NightSettler.HasWork(request.Schedule, asLaid.Timeline))
         {
-            foreach (NightPlan night in NightSettler.Ways(request, boiling, asLaid.Timeline))
-            {
-                PlanAssembly other = new(request with { Schedule = request.Schedule with { Night = night } });
-                Settled kept = other.Settle();
-                if (kept.Laid is { } free && !free.Timeline.Steps.Any(step => step.InNight) && (free.Punctuality != Punctuality.TooLate || asLaid.Punctuality == Punctuality.TooLate))
-                {
-                    return other.Write(kept, request);
-                }
-            }
+            return null;
         }
 
-        return Write(settled, request);
+        List<(PlanAssembly By, Settled Settled)> ways = [];
+        foreach (NightPlan night in NightSettler.Ways(request, boiling))
+        {
+            PlanAssembly other = new(request with { Schedule = request.Schedule with { Night = night } });
+            ways.Add((other, other.Settle()));
+        }
+
+        // A start the cook has set stays; what starts as soon as it can may as well start in the morning.
+        if (asLaid.Punctuality != Punctuality.AsAsked && scheduler.FreeLater(settled.Wish, settled.Blanch, asLaid) is { } later)
+        {
+            ways.Add((this, settled with { Laid = later }));
+        }
+
+        IEnumerable<(PlanAssembly By, Settled Settled)> free = ways.Where(way => way.Settled.Laid is { } laid && !laid.Timeline.Steps.Any(step => step.InNight));
+        return request.Schedule.ReadyBy is { } by
+            ? free.OrderBy(way => way.Settled.Laid!.Timeline.Ready > by).ThenBy(way => way.Settled.Laid!.Timeline.Ready).Select(way => ((PlanAssembly, Settled)?)way).FirstOrDefault()
+            : free.Select(way => ((PlanAssembly, Settled)?)way).FirstOrDefault();
     }
 
     /// <summary>Writes the plan of a settled batch.</summary>

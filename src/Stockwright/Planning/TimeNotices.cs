@@ -28,12 +28,12 @@ internal static class TimeNotices
         TimeZoneInfo zone = asked.Schedule.Zone;
         if (laid.Punctuality == Punctuality.StartHasPassed)
         {
-            notices.Add(new(NoticeLevel.Warning, "start-passed", $"That start has passed. The plan starts now and is ready {Clock(laid.Timeline.Ready, zone)}.", "time"));
+            notices.Add(new(NoticeLevel.Warning, "start-passed", $"That start has passed. The plan starts {(laid.Timeline.Start > asked.Schedule.Now ? Clock(laid.Timeline.Start, zone) : "now")} and is ready {Clock(laid.Timeline.Ready, zone)}.", "time"));
         }
 
         if (laid.Punctuality == Punctuality.TooLate && asked.Schedule.ReadyBy is { } by)
         {
-            notices.Add(new(NoticeLevel.Warning, "too-late", $"{Clock(by, zone)} cannot be met. Started now it is ready {Clock(laid.Timeline.Ready, zone)}, the earliest there is.{Sooner(asked, laid.Timeline.Ready, ready)}", "date"));
+            notices.Add(new(NoticeLevel.Warning, "too-late", $"{Clock(by, zone)} cannot be met. Started {(laid.Timeline.Start > asked.Schedule.Now ? Clock(laid.Timeline.Start, zone) + ", to keep your night free," : "now")} it is ready {Clock(laid.Timeline.Ready, zone)}, the earliest there is.{Sooner(asked, laid.Timeline.Ready, ready)}", "date"));
         }
 
         AddNight(asked, night, laid.Timeline, notices);

@@ -59,6 +59,7 @@ internal static class PlanGenerator
                     StartAt = startsAt ? moment : null,
                     ReadyBy = startsAt ? null : moment,
                     Night = night,
+                    Now = awake % 3 == 0 ? moment.AddHours(awake - 20) : null,
                     Zone = london ? PlanRequests.London : TimeZoneInfo.Utc,
                     WakesAt = wake,
                     SleepsAt = wake.AddMinutes(30 * awake),
@@ -90,9 +91,21 @@ internal static class PlanGenerator
             SimmerTemperature = wish.Celsius is { } celsius ? Temperature.FromDegreesCelsius(celsius) : null,
             CheckInterval = TimeSpan.FromMinutes(wish.CheckMinutes),
             TopUp = wish.TopUp,
+            FillTo = Mark(goal.Seed),
+            Way = goal.Seed % 11 is var way && way < 4 ? (SplitWay)way : null,
+            PotCount = 1 + (goal.Seed % 3),
+            HobCount = 1 + (goal.Seed % 4),
             WithOptional = goal.Seed % 4 == 0 ? [] : recipe.Lines.Where(line => line.IsOptional).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal),
             LeftOut = goal.Seed % 7 == 0 ? recipe.Lines.Where(line => line.Role == LineRole.Mirepoix).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) : new HashSet<string>(StringComparer.Ordinal),
         });
+
+    private static FillMark? Mark(int seed) => (seed % 9) switch
+    {
+        0 => new FillMark.ShareOfHeight(Ratio.FromPercent(75)),
+        1 => new FillMark.Depth(Length.FromCentimeters(9)),
+        2 => new FillMark.BelowRim(Length.FromCentimeters(6)),
+        _ => null,
+    };
 
     private static PlanGoal Goal(StockRecipe recipe, int kind, double amount, int seed) => kind switch
     {

@@ -51,17 +51,19 @@ internal static class PlanInvariants
         Need(plan.Timeline.Steps.Max(step => step.End) == plan.Timeline.Ready, "ready is not the end of the last step");
         Need(plan.Timeline.Start < plan.Timeline.HeatOn && plan.Timeline.HeatOn < plan.Timeline.HeatOff && plan.Timeline.HeatOff < plan.Timeline.Strained && plan.Timeline.Strained < plan.Timeline.Ready, "the milestones are out of order");
         Need((plan.Timeline.HeatOff - plan.Timeline.HeatOn - plan.Simmer.Length).Duration() < TimeSpan.FromSeconds(1), "timeline and forecast disagree on the length");
+        Need(!(plan.Timeline.Start < plan.Request.Schedule.Now), "it starts in the past");
         if (plan.Request.Schedule.StartAt is { } start)
         {
-            Need(plan.Timeline.Start == start, "it does not start when told");
+            Need(plan.Timeline.Start == start || plan.HasNotice("start-passed"), "it does not start when told");
         }
 
         if (plan.Request.Schedule.ReadyBy is { } by)
         {
-            Need(plan.Timeline.Ready <= by + TimeSpan.FromMinutes(1), $"ready {plan.Timeline.Ready - by} late");
+            Need(plan.Timeline.Ready <= by + TimeSpan.FromMinutes(1) || plan.HasNotice("too-late"), $"ready {plan.Timeline.Ready - by} late");
+            Need(!plan.HasNotice("too-late") || plan.Timeline.Ready > by, "told too late, and is in time");
         }
 
-        if (plan.Request is { Goal: PlanGoal.FillPot, Schedule.Night: NightPlan.GetUp } && plan.Simmer.Evaporated.Central < plan.Fit.WaterToLine / 3)
+        if (plan.Request is { Goal: PlanGoal.FillPot, FillTo: null, Schedule.Night: NightPlan.GetUp } && plan.Simmer.Evaporated.Central < plan.Fit.WaterToLine / 3)
         {
             // Where most of the water boils away, topping up to stay covered leaves a gap between sizes, and the fill may stop below it.
             Volume full = plan.Request.Pot.VolumeAt(plan.Fit.SafeMaximum);

@@ -24,6 +24,6 @@ public sealed class PlanPropertyTests
 
                 Assert.Empty(PlanInvariants.Broken(result.Plan));
             },
-            iter: 400,
+            iter: 500,
             threads: 2);
 }

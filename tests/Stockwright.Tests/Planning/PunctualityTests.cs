@@ -32,6 +32,16 @@ public sealed class PunctualityTests
         Assert.Equal("date", notice.Field);
     }
 
+    // Late in the evening: the earliest that leaves the night alone is begun in the morning, and what a night's work would win is told.
+    [Fact]
+    public void The_earliest_there_is_leaves_the_night_alone()
+    {
+        BatchPlan plan = At(PlanRequests.For("brown-chicken"), new PlanSchedule { ReadyBy = Now.AddHours(18), Now = Now.AddHours(13) }).Plan();
+        Assert.DoesNotContain(plan.Timeline.Steps, step => step.InNight);
+        Assert.True(plan.Timeline.Start > Now.AddHours(13));
+        Assert.Contains("getting up in the night", plan.Notices.Single(one => one.Code is "too-late").Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_can_be_met_is()
     {

@@ -113,7 +113,7 @@ public sealed class SpentSolidsTests
     private static void Balances(BatchPlan plan)
     {
         double put = plan.Amounts.Sum(line => line.MassInPot.Kilograms)
-            + plan.Ledger.In.Where(row => row.Key is "water-to-line" or "stock-to-line" or "top-ups").Sum(Kilograms);
+            + plan.Ledger.In.Where(row => row.Key is "water-to-line" or "stock-to-line" or "top-ups" or "let-down").Sum(Kilograms);
         double left = plan.Ledger.Out.Where(row => row.Key is not ("held-by-solids" or "soaked-up")).Sum(Kilograms) + plan.Workings.Central.FloatingFatKilograms;
         Assert.Equal(put, plan.SpentSolids.Central.Kilograms + left, Tolerance * put);
         Assert.True(plan.SpentSolids.Low <= plan.SpentSolids.Central && plan.SpentSolids.Central <= plan.SpentSolids.High);
