@@ -33,6 +33,9 @@ internal static class BenchRequests
 
     public static PlanRequest Litres { get; } = FillPot with { Goal = new PlanGoal.MakeVolume(Volume.FromLiters(3)) };
 
+    /// <summary>Some three potfuls, with two pots and hobs.</summary>
+    public static PlanRequest TooMuch { get; } = FillPot with { Goal = new PlanGoal.MakeVolume(Volume.FromLiters(12)), PotCount = 2, HobCount = 2 };
+
     public static PlanRequest Night { get; } = FillPot with
     {
         Schedule = new PlanSchedule { StartAt = Morning.AddHours(10), Night = NightPlan.OvenHold },

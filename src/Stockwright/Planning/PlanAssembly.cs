@@ -50,30 +50,30 @@ internal sealed class PlanAssembly
     }
 
     /// <summary>The best way to keep the night free of work; null when there is none to keep free, or no way.</summary>
-    private (PlanAssembly By, Settled Settled)? KeptFree(Settled settled, LaidTimeline asLaid)
+    private NightWay? KeptFree(Settled settled, LaidTimeline asLaid)
     {
         if (!NightSettler.HasWork(request.Schedule, asLaid.Timeline))
         {
             return null;
         }
 
-        List<(PlanAssembly By, Settled Settled)> ways = [];
+        List<NightWay> ways = [];
         foreach (NightPlan night in NightSettler.Ways(request, boiling))
         {
             PlanAssembly other = new(request with { Schedule = request.Schedule with { Night = night } });
-            ways.Add((other, other.Settle()));
+            ways.Add(new NightWay(other, other.Settle()));
         }
 
         // A start the cook has set stays; what starts as soon as it can may as well start in the morning.
         if (asLaid.Punctuality != Punctuality.AsAsked && scheduler.FreeLater(settled.Wish, settled.Blanch, asLaid) is { } later)
         {
-            ways.Add((this, settled with { Laid = later }));
+            ways.Add(new NightWay(this, settled with { Laid = later }));
         }
 
-        IEnumerable<(PlanAssembly By, Settled Settled)> free = ways.Where(way => way.Settled.Laid is { } laid && !laid.Timeline.Steps.Any(step => step.InNight));
+        IEnumerable<NightWay> free = ways.Where(way => way.Settled.Laid is { } laid && !laid.Timeline.Steps.Any(step => step.InNight));
         return request.Schedule.ReadyBy is { } by
-            ? free.OrderBy(way => way.Settled.Laid!.Timeline.Ready > by).ThenBy(way => way.Settled.Laid!.Timeline.Ready).Select(way => ((PlanAssembly, Settled)?)way).FirstOrDefault()
-            : free.Select(way => ((PlanAssembly, Settled)?)way).FirstOrDefault();
+            ? free.OrderBy(way => way.Settled.Laid!.Timeline.Ready > by).ThenBy(way => way.Settled.Laid!.Timeline.Ready).FirstOrDefault()
+            : free.FirstOrDefault();
     }
 
     /// <summary>Writes the plan of a settled batch.</summary>
@@ -219,6 +219,9 @@ internal sealed class PlanAssembly
         item.Line.Refuse is { } refuse ? raw / (1 - refuse.Value.DecimalFractions) : item.Ingredient.AsBought(raw);
 
     private BatchScheduler Scheduler(PlanRequest other) => new(other, writer, forecaster, fitter, boiling.PlannedTime);
+
+    /// <summary>A way to keep the night free: who writes it, and what.</summary>
+    private sealed record NightWay(PlanAssembly By, Settled Settled);
 
     private sealed record Settled(FittedWish Wish, RoastPlan? Roast, BlanchPlan? Blanch, LaidTimeline? Laid);
 }

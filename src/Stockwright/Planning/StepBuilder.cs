@@ -61,7 +61,7 @@ internal sealed class StepBuilder(PlanSchedule schedule)
         {
             Key = key.Length > 0 ? KeyPrefix + key : NextKey(counts, kind),
             Kind = kind,
-            Title = Round.Length > 0 ? $"{title} ({Round})" : title,
+            Title = Titled(title),
             Detail = detail,
             At = at,
             Duration = duration,
@@ -70,6 +70,14 @@ internal sealed class StepBuilder(PlanSchedule schedule)
             CheckIndex = checkIndex,
             Cautions = cautions,
         });
+
+    /// <summary>The title with its round, in one pair of brackets.</summary>
+    private string Titled(string title) => (Round.Length > 0, title.EndsWith(')')) switch
+    {
+        (false, _) => title,
+        (true, true) => $"{title[..^1]}; {Round})",
+        _ => $"{title} ({Round})",
+    };
 
     /// <summary>Adds a step at a moment.</summary>
     public void At(DateTimeOffset at, StepKind kind, string title, string detail, TimeSpan duration, TimeSpan handsOn, int? checkIndex = null, params Caution[] cautions) =>
