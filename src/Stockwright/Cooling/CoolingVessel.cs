@@ -72,6 +72,7 @@ public sealed record CoolingVessel
             WallMaterial.Aluminium => (0.003, 200.0, 2700),
             WallMaterial.Copper => (0.002, 390.0, 8960),
             WallMaterial.EnamelledIron => (0.002, 40.0, 7850),
+            WallMaterial.Stoneware => (0.010, 1.5, 2300), // conductivity of stoneware from memory, 1 to 2 W/(m K)
             _ => (0.001, SteelConductivity, SteelDensity),
         };
         double specificHeat = WallProperties.SpecificHeat(pot.Material).Value.JoulesPerKilogramKelvin;

@@ -20,6 +20,12 @@ public enum HobKind
 
     /// <summary>Induction.</summary>
     Induction,
+
+    /// <summary>The heater of a slow cooker; no ring of a hob.</summary>
+    Crock,
+
+    /// <summary>The elements or steam jacket of a kettle; no ring of a hob.</summary>
+    Jacket,
 }
 
 /// <summary>One burner or plate of a hob.</summary>
@@ -56,6 +62,8 @@ public sealed record Hob
         HobKind.SmoothTop => State(0.74, 0.65, 0.80, "EPRI, ACEEE Summer Study 2014 (abstract): resistance about 74 %"),
         HobKind.SolidPlate => State(0.65, 0.55, 0.75, "estimate, below the open coil for its heavy plate", Provenance.Estimate),
         HobKind.Induction => State(0.80, 0.72, 0.88, "EPRI, ACEEE Summer Study 2014 (abstract): induction 84 to 90 % at best; lower with large pots"),
+        HobKind.Crock => State(0.95, 0.85, 1.00, "estimate: the element lies round the crock, and a little goes straight out through the shell", Provenance.Estimate),
+        HobKind.Jacket => State(0.85, 0.75, 0.92, "estimate: elements or steam behind the wall; the boiler and its pipes are not counted", Provenance.Estimate),
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown kind of hob."),
     };
 

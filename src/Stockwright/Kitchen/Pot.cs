@@ -14,6 +14,12 @@ public sealed record Pot
     /// <summary>Smallest and largest inner height accepted; a pot taller than this does not stand in a kitchen.</summary>
     public static readonly (Length Least, Length Most) HeightRange = (Length.FromCentimeters(4), Length.FromCentimeters(120));
 
+    /// <summary>Lowest and highest gauge pressure of a pressure cooker accepted: 0.5 bar to 15 psi, which is 1.03 bar.</summary>
+    public static readonly (Pressure Least, Pressure Most) GaugePressureRange = (Pressure.FromBars(0.5), Pressure.FromPoundsForcePerSquareInch(15));
+
+    /// <summary>Gauge pressure of a usual pressure cooker at its high setting (common practice, no source).</summary>
+    public static readonly Pressure UsualGaugePressure = Pressure.FromBars(1);
+
     /// <summary>Stable name used in links.</summary>
     public required string Id { get; init; }
 
@@ -35,14 +41,36 @@ public sealed record Pot
     /// <summary>Mass of the empty pot without its lid.</summary>
     public required Mass EmptyMass { get; init; }
 
-    /// <summary>Open pot or pressure cooker.</summary>
+    /// <summary>What kind of vessel it is.</summary>
     public PotKind Kind { get; init; } = PotKind.Open;
+
+    /// <summary>Pressure a pressure cooker holds over that of the air, within <see cref="GaugePressureRange"/>; null for the usual one, and for every other vessel.</summary>
+    public Pressure? GaugePressure { get; init; }
+
+    /// <summary>
+    /// Rated power of the vessel's own heater, within <see cref="HeaterPowerRange"/>: a slow cooker's on high, or what a kettle takes in.
+    /// Null for a vessel that stands on a hob.
+    /// </summary>
+    public Power? HeaterPower { get; init; }
+
+    /// <summary>True for a vessel that heats itself and takes no hob.</summary>
+    public bool HasOwnHeater => Kind is PotKind.SlowCooker or PotKind.Kettle;
 
     /// <summary>True when base and brim differ.</summary>
     public bool IsTapered => Math.Abs(BaseDiameter.Meters - BrimDiameter.Meters) > 1e-6;
 
     /// <summary>Volume to the brim.</summary>
     public Volume BrimVolume => VolumeAt(InnerHeight);
+
+    /// <summary>Smallest and largest rated power accepted of a heater of its own (estimates: from small household crocks to 300 L kettles).</summary>
+    /// <param name="kind">A slow cooker or a kettle.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The vessel has no heater of its own.</exception>
+    public static (Power Least, Power Most) HeaterPowerRange(PotKind kind) => kind switch
+    {
+        PotKind.SlowCooker => (Power.FromWatts(100), Power.FromWatts(400)),
+        PotKind.Kettle => (Power.FromKilowatts(2), Power.FromKilowatts(150)),
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "This vessel has no heater of its own."),
+    };
 
     /// <summary>A straight-sided pot from its inner diameter and height.</summary>
     public static Pot Straight(string id, string name, Length innerDiameter, Length innerHeight, Mass? emptyMass = null, WallMaterial material = WallMaterial.StainlessSteel) =>
@@ -66,7 +94,8 @@ public sealed record Pot
 
     /// <summary>
     /// Mass of an empty pot of ordinary gauge, when the cook has not weighed it (estimate, about +-40 %):
-    /// wall 1.0 mm and base 5 mm of steel, 3 mm and 5 mm of aluminium, 2 mm and 2.5 mm of copper, 2 mm and 3 mm of enamelled iron.
+    /// wall 1.0 mm and base 5 mm of steel, 3 mm and 5 mm of aluminium, 2 mm and 2.5 mm of copper, 2 mm and 3 mm of enamelled iron,
+    /// 10 mm of stoneware at 2300 kg/m3.
     /// </summary>
     public static Mass EstimateEmptyMass(Length baseDiameter, Length brimDiameter, Length innerHeight, WallMaterial material)
     {
@@ -75,6 +104,7 @@ public sealed record Pot
             WallMaterial.Aluminium => (0.003, 0.005, 2700.0),
             WallMaterial.Copper => (0.002, 0.0025, 8960.0),
             WallMaterial.EnamelledIron => (0.002, 0.003, 7800.0),
+            WallMaterial.Stoneware => (0.010, 0.010, 2300.0),
             _ => (0.001, 0.005, 7900.0),
         };
         double baseRadius = baseDiameter.Meters / 2;

@@ -14,4 +14,7 @@ public enum WallMaterial
 
     /// <summary>Enamelled steel or iron.</summary>
     EnamelledIron,
+
+    /// <summary>Glazed stoneware, as the crock of a slow cooker.</summary>
+    Stoneware,
 }

@@ -39,6 +39,9 @@ public static class ExactFactors
     /// <summary>Joules in one British thermal unit (International Table).</summary>
     public const double BritishThermalUnitJoules = 1055.05585262;
 
+    /// <summary>Pascals in one pound-force per square inch (NIST SP 811: 6894.757).</summary>
+    public const double PoundPerSquareInchPascals = 6894.757293168;
+
     /// <summary>Pascals in one conventional inch of mercury (NIST SP 811: 3.386389 kPa, not exact).</summary>
     public const double InchOfMercuryPascals = 3386.389;
 }

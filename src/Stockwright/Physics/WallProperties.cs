@@ -27,7 +27,7 @@ public static class WallProperties
         (double low, double high) = material switch
         {
             WallMaterial.StainlessSteel => (0.15, 0.5),
-            WallMaterial.EnamelledIron => (0.85, 0.95),
+            WallMaterial.EnamelledIron or WallMaterial.Stoneware => (0.85, 0.95),
             _ => (0.05, 0.4),
         };
         return new Stated<Ratio>(
@@ -44,6 +44,7 @@ public static class WallProperties
         WallMaterial.Aluminium => 900,
         WallMaterial.Copper => 385,
         WallMaterial.EnamelledIron => 480,
+        WallMaterial.Stoneware => 850,
         _ => throw Unknown(material),
     };
 
@@ -52,7 +53,7 @@ public static class WallProperties
         WallMaterial.StainlessSteel => 0.3,
         WallMaterial.Aluminium => 0.15,
         WallMaterial.Copper => 0.15,
-        WallMaterial.EnamelledIron => 0.9,
+        WallMaterial.EnamelledIron or WallMaterial.Stoneware => 0.9,
         _ => throw Unknown(material),
     };
 

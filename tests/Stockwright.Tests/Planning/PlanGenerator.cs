@@ -24,7 +24,7 @@ internal static class PlanGenerator
                 };
             });
 
-    private static readonly Gen<Hob> Hobs = Gen.Select(Gen.Enum<HobKind>(), Gen.Double[-0.7, 1.4]).Select((kind, log) => PlanRequests.Hob(kind, Math.Pow(10, log)));
+    private static readonly Gen<Hob> Hobs = Gen.Select(Gen.OneOfConst(HobKind.Gas, HobKind.Coil, HobKind.SmoothTop, HobKind.SolidPlate, HobKind.Induction), Gen.Double[-0.7, 1.4]).Select((kind, log) => PlanRequests.Hob(kind, Math.Pow(10, log)));
 
     private static readonly Gen<LidPosition> Lids = Gen.Select(Gen.Int[0, 2], Gen.Double[0.01, 0.6]).Select((kind, open) => kind switch
     {
