@@ -188,7 +188,7 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
             return;
         }
 
-        Hob planned = view.Plan.Request.Hob;
+        Hob planned = view.Plan.Request.Heat;
         Hob? hob = view.Batch.Hobs.Append(planned).FirstOrDefault(one => string.Equals(one.Id, moved.HobId, StringComparison.Ordinal));
         if (hob is null)
         {

@@ -91,7 +91,7 @@ internal sealed record CourseScript
     private static (List<(PotAction Action, DateTimeOffset At)> Actions, DateTimeOffset End) Dues(LogView view, HeatTimes times, SimmerScript script)
     {
         PlanWorkings workings = view.Plan.Workings;
-        SimmerForecaster forecaster = new(workings.Environment, view.Plan.Request.Hob, view.Plan.Request.Lid, view.Plan.Request.Site);
+        SimmerForecaster forecaster = new(workings.Environment, view.Plan.Request.Heat, view.Plan.Request.Lid, view.Plan.Request.Site);
         SimmerOutcome outcome = forecaster.RunCentral(script);
         return ([.. outcome.Actions.Select(one => (one.Action, times.HeatOn + TimeSpan.FromSeconds(one.AtSeconds)))], times.HeatOn + TimeSpan.FromSeconds(outcome.StagesEndSeconds));
     }

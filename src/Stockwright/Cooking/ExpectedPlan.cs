@@ -169,7 +169,7 @@ internal sealed class ExpectedPlan
         LedgerWriter ledger = new(plan.Request, workings.Fitter, fitted, Runs);
         Band<Volume> yield = Yield(ledger);
         double efficiencySigma = Posterior.KnowsHeat ? Math.Sqrt(Math.Max(0, Posterior.Covariance[1, 1])) : prior.EfficiencySigma;
-        Stated<Ratio> efficiency = Posterior.KnowsHeat ? Stated(Belief.Efficiency, efficiencySigma) : plan.Request.Hob.Efficiency;
+        Stated<Ratio> efficiency = Posterior.KnowsHeat ? Stated(Belief.Efficiency, efficiencySigma) : plan.Request.Heat.Efficiency;
         SimmerForecaster forecaster = new(workings.Environment, efficiency, Belief.FilmFactor, Belief.LossFactor);
         SimmerForecast simmer = forecaster.Write(Runs);
         TimelineWriter lines = new(new TimelineParts(plan.Request, workings.Fitted.Load, [new RoundLoad(1, plan.Roast)], plan.Blanch, Runs.Central, workings.Fitted.WaterKilograms, yield.Central.Liters)

@@ -20,15 +20,15 @@ internal sealed record PotPrior(double Film, double Less, double More, double Ef
     public static PotPrior Of(BatchPlan plan)
     {
         PlanRequest request = plan.Request;
-        SimmerForecaster forecaster = new(plan.Workings.Environment, request.Hob, request.Lid, request.Site);
+        SimmerForecaster forecaster = new(plan.Workings.Environment, request.Heat, request.Lid, request.Site);
         (double less, double more) = forecaster.LossFactors;
-        double efficiency = request.Hob.Efficiency.Value.DecimalFractions;
+        double efficiency = request.Heat.Efficiency.Value.DecimalFractions;
         return new PotPrior(
             SurfaceFilm.For(request.Site).Value,
             less,
             more,
             efficiency,
             Math.Max(1e-3, Math.Log(more / less) / 2 / NormalQuantile.Ninety),
-            Math.Max(1e-3, Math.Log(request.Hob.Efficiency.High / request.Hob.Efficiency.Low) / 2 / NormalQuantile.Ninety));
+            Math.Max(1e-3, Math.Log(request.Heat.Efficiency.High / request.Heat.Efficiency.Low) / 2 / NormalQuantile.Ninety));
     }
 }

@@ -24,7 +24,7 @@ internal static class Assumptions
                 film.Source,
                 "Evaporation, top-ups and yield. Weigh one pot to replace it: the kitchen page says how."),
             Of("lid-escape", "Vapour that gets past the lid", LidEscape.Fraction(request.Lid), "Evaporation. No measurement of a lid ajar was found."),
-            Of("hob-efficiency", "Hob power that reaches the pot", request.Hob.Efficiency, "Heat-up time and energy."),
+            Of("hob-efficiency", request.Pot.HasOwnHeater ? "Power of its own heater that reaches it" : "Hob power that reaches the pot", request.Heat.Efficiency, "Heat-up time and energy."),
             Of("retained", "Liquor that clings to drained bones, of their weight", ClingingLiquor.For(request.Site), "Yield and the weight of the spent solids. Weigh a colander to replace it: the kitchen page says how."),
             Of("skimmed", "Liquid lifted with the scum", LiquorExchange.Skimmed, "Yield."),
             Of("strain-loss", "Lost in straining, transfer and tasting", LiquorExchange.StrainLoss, "Yield."),

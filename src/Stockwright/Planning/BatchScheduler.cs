@@ -65,8 +65,8 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
     {
         SimmerOutcome outcome = wish.Fitted.Outcome;
         DateTimeOffset simmering = heatOn + TimeSpan.FromSeconds(outcome.StageStarts[request.Recipe.MainStage]);
-        IReadOnlyList<NightWindow> nights = request.IsUnderPressure || request.Recipe.IsAttended
-            ? [] // A locked pot is neither put in an oven nor opened for the night; a hard boil is watched to the end.
+        IReadOnlyList<NightWindow> nights = request.IsNeverPutAway || request.Recipe.IsAttended
+            ? [] // Neither put away nor opened for the night; a hard boil is watched to the end.
             : NightWindows.Find(request.Schedule, simmering, simmer, TimeSpan.FromSeconds(outcome.HeatUpSeconds));
         if (!nights.SequenceEqual(fitter.Nights))
         {

@@ -1,4 +1,5 @@
 using Stockwright.Evidence;
+using Stockwright.Kitchen;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
 using UnitsNet;
@@ -17,7 +18,9 @@ internal static class BoilingPlanner
     {
         SimmerStage stage = request.Recipe.Stages[request.Recipe.MainStage];
         Temperature hottest = Temperature.FromDegreesCelsius(request.IsUnderPressure ? environment.HottestReachableCelsius : environment.BoilingCelsius);
-        Temperature asked = Asked(request, stage, hottest);
+        Temperature asked = request.Pot.Kind == PotKind.SlowCooker
+            ? Temperature.FromDegreesCelsius(hottest.DegreesCelsius - UnderTheBoilKelvins) // it finds its own temperature, just under the boil
+            : Asked(request, stage, hottest);
         Temperature highest = KeepsUnderTheBoil(request, stage) ? Temperature.FromDegreesCelsius(hottest.DegreesCelsius - UnderTheBoilKelvins) : hottest;
         Temperature reached = asked <= highest ? asked : highest;
         TimeSpan askedTime = request.SimmerTime ?? stage.Time;

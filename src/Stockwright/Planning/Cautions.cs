@@ -56,7 +56,7 @@ internal static class Cautions
 
     public static Caution BeforeLocking { get; } = new(
         "before-locking",
-        "Never fill a pressure cooker above its maker's mark, two thirds for most: what rises can block the valve. The maker's instructions stand above this plan.",
+        "Never fill a pressure cooker above its maker's mark, two thirds for most, half for what foams or swells (beans and grain, not stock): what rises can block the valve. Never start it with less liquid than the maker asks, often 0.25 to 0.5 L (1 to 2 cups): dry, it burns out. The maker's instructions stand above this plan.",
         Practice);
 
     public static Caution UnderPressure { get; } = new(
@@ -78,6 +78,58 @@ internal static class Cautions
         "raw-bones",
         "Raw bones drip: keep them below ready food in the fridge, and wash hands, board and scale after weighing.",
         Practice);
+
+    public static Caution SlowStart { get; } = new(
+        "slow-start",
+        "Thawed pieces only, never frozen, and none larger than a fist: in a slow cooker they warm slowly, and frozen or large ones stay cold for hours. Its maker's least and most stand above this plan.",
+        Practice);
+
+    public static Caution SlowCooker { get; } = new(
+        "slow-cooker",
+        "Crock, lid and shell get hot enough to burn. Set it on a clear, level top that bears heat, keep the cord dry and clear of the edge, and do not leave it on unless it is made for that.",
+        Practice);
+
+    public static Caution SlowWarmSetting { get; } = new(
+        "slow-warm-setting",
+        $"Do not cook on the warm setting: it keeps hot what is done, at about {KitchenFormat.Both(Simmering.OwnHeat.Warm)}, and leaves a cold pot too long in between.",
+        "common practice, no source; the temperature is an estimate");
+
+    public static Caution SlowLid { get; } = new(
+        "slow-lid",
+        "Steam and hot drops come off the lid: tilt it away from you.",
+        Practice);
+
+    public static Caution HotCrock { get; } = new(
+        "hot-crock",
+        "The crock holds its heat and is heavy and slippery: leave it in the shell while you ladle. Do not cool the stock in it, and keep cold water off it: it cracks.",
+        Practice);
+
+    public static Caution KettleValve { get; } = new(
+        "kettle-valve",
+        "Before you fill, see that the draw-off valve is shut and the tilt is locked: a valve left open pours the lot over your feet.",
+        Practice);
+
+    public static Caution KettleLid { get; } = new(
+        "kettle-lid",
+        "Open the hinged lid from the side by its handle, and let the steam out before you look in. Wall and jacket burn.",
+        Practice);
+
+    public static Caution KettleDraining { get; } = new(
+        "kettle-draining",
+        "Near-boiling stock comes out in a rush: stand aside of valve and lip, with closed shoes, gloves and apron on. Open the valve a little first, or tilt slowly, lid back, into a vessel that stands steady and is not too full to move.",
+        Practice);
+
+    /// <summary>A pot on its way into the oven.</summary>
+    public static Caution PotIntoOven(Mass full) => new(
+        "pot-into-oven",
+        $"Only a pot whose lid, knob and handles bear the oven. Full it weighs about {KitchenFormat.Both(full)}, hot, and goes in at knee height: clear the way, bend your knees, and let two lift it if it is heavy.",
+        "common practice, no source; the weight is computed from what goes in");
+
+    /// <summary>A pot on its way out of the oven.</summary>
+    public static Caution PotOutOfOven(Mass full) => new(
+        "pot-out-of-oven",
+        $"About {KitchenFormat.Both(full)} of hot pot at knee height: dry, thick cloths (a wet one scalds), pull the shelf out first, nobody behind you, and lift it only as far as the hob.",
+        "common practice, no source; the weight is computed from what goes in");
 
     /// <summary>The weight of the full pot.</summary>
     public static Caution HeavyPot(Mass full) => new(

@@ -10,13 +10,16 @@ internal sealed class FinishWriter(TimelineParts parts)
 {
     private readonly PlanRequest request = parts.Request;
     private readonly StockRecipe recipe = parts.Request.Recipe;
+    private readonly VesselSteps vessel = new(parts.Request);
 
     /// <summary>Stands, is strained and cooled; when it is strained, and when it is cold.</summary>
     public (DateTimeOffset Strained, DateTimeOffset Cold) UntilCold(StepBuilder builder, DateTimeOffset heatOff, int pots)
     {
         string letDown = parts.LetDownKilograms > 0 ? $" Then let it down: stir in {KitchenFormat.Both(SimmerForecaster.Cold(parts.LetDownKilograms))} of drinking water{(pots > 1 ? " for each pot" : "")}." : "";
-        DateTimeOffset at = Ended(StepKind.Stand, builder.Then(heatOff, StepKind.Stand, HeatIsOff ? "Let it stand" : "Heat off, let it stand", "It settles, and scalds less.", StepTimes.Stand(recipe), TimeSpan.Zero));
-        DateTimeOffset strained = Ended(StepKind.Strain, builder.Then(at, StepKind.Strain, parts.LetDownKilograms > 0 ? "Strain and let down" : "Strain", "Ladle through a fine strainer; let it drip, do not press." + letDown, StepTimes.Strain * pots, StepTimes.Strain * pots, Cautions.Straining));
+        StepText stand = vessel.Stand(HeatIsOff);
+        DateTimeOffset at = Ended(StepKind.Stand, builder.Then(heatOff, StepKind.Stand, stand.Title, stand.Detail, StepTimes.Stand(recipe), TimeSpan.Zero));
+        StepText strain = vessel.Strain();
+        DateTimeOffset strained = Ended(StepKind.Strain, builder.Then(at, StepKind.Strain, parts.LetDownKilograms > 0 ? strain.Title + " and let down" : strain.Title, strain.Detail + letDown, StepTimes.Strain * pots, StepTimes.Strain * pots, strain.Cautions));
         DateTimeOffset cold = Ended(StepKind.Cool, builder.Then(strained, StepKind.Cool, "Cool it fast", "Split it shallow or stand it in ice water, stirring; lid off until cold.", StepTimes.Cool + (StepTimes.CoolHands * (pots - 1)), StepTimes.CoolHands * pots, Cautions.Cooling));
         return (strained, cold);
     }

@@ -27,6 +27,12 @@ public enum FillLimit
     /// <summary>At most two thirds, for a pressure cooker.</summary>
     TwoThirds,
 
+    /// <summary>At most three quarters, for a slow cooker.</summary>
+    ThreeQuarters,
+
+    /// <summary>At least 10 cm below the rim, for a kettle.</summary>
+    TenCentimetresFreeboard,
+
     /// <summary>As the cook asked, under the safe maximum.</summary>
     AsAsked,
 }

@@ -26,7 +26,7 @@ internal static class NightChooser
         }
 
         int now = NightSteps(timeline);
-        if (now == 0 || (request.Schedule.Night is NightPlan.OvenHold or NightPlan.StopAndCool && !request.IsUnderPressure))
+        if (now == 0 || (request.Schedule.Night is NightPlan.OvenHold or NightPlan.StopAndCool && !request.IsNeverPutAway))
         {
             return [];
         }
@@ -37,7 +37,7 @@ internal static class NightChooser
             choices.Add(choice);
         }
 
-        bool long_ = boiling.PlannedTime >= TimeSpan.FromHours(3) && !request.IsUnderPressure;
+        bool long_ = boiling.PlannedTime >= TimeSpan.FromHours(3) && !request.IsNeverPutAway;
         if (long_ && request.Pot.Kind == PotKind.Open)
         {
             AddChoice(choices, request, laid, NightPlan.OvenHold, "oven-hold", "Lid on, in a low oven or slow appliance overnight", "Hardly any water lost, and no checks until morning; the appliance must hold its heat by itself.");

@@ -19,7 +19,12 @@ internal static class Notices
         AddFit(request, fit, outcome, yield, notices);
         AddBoiling(request, boiling, notices);
         AddPressure(request, boiling, notices);
-        if (!outcome.IsReached)
+        VesselNotices.Add(request, fit, boiling, outcome, notices);
+        if (!outcome.IsReached && request.Pot.HasOwnHeater)
+        {
+            notices.Add(new(NoticeLevel.Warning, "heater-too-weak", $"Its own heater cannot bring this much to the simmer: it settles at about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))}. Keep the lid on, use full power, make less, or use a pot on the hob.", "pot-power"));
+        }
+        else if (!outcome.IsReached)
         {
             notices.Add(new(NoticeLevel.Warning, "hob-too-weak", $"This hob cannot bring this pot to the simmer: it settles at about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))}. Put the lid on, take a smaller batch, or a stronger ring.", "hob"));
         }
@@ -40,7 +45,7 @@ internal static class Notices
             notices.Add(new(NoticeLevel.Warning, "uncovered", "Without topping up, the solids stand out of the liquid before the end.", "topup"));
         }
 
-        if (outcome.LowestMetres < 0.1 * outcome.StartMetres)
+        if (outcome.LowestMetres < 0.1 * outcome.StartMetres && !request.IsUnderPressure)
         {
             notices.Add(new(NoticeLevel.Warning, "runs-dry", "Between two checks the pot runs all but dry: look in more often, put the lid on, or take a narrower pot.", "check"));
         }

@@ -11,8 +11,6 @@ internal sealed class PlanAssembly
 {
     private const int MostNightFits = 2;
 
-    private static readonly InputProblem BoilsDry = new("topup", "This pot would boil dry before the next check, or before the time is up: top up, look in more often, put the lid on, or simmer for less.");
-
     private readonly PlanRequest request;
     private readonly PotEnvironment environment;
     private readonly BoilingReport boiling;
@@ -26,11 +24,11 @@ internal sealed class PlanAssembly
     public PlanAssembly(PlanRequest request)
     {
         this.request = request;
-        environment = new PotEnvironment(request.Pot, request.Hob, request.Lid, request.Site, Air.PressurePascals(request.Site));
+        environment = new PotEnvironment(request.Pot, request.Heat, request.Lid, request.Site, Air.PressurePascals(request.Site));
         boiling = BoilingPlanner.Report(request, environment);
         perLitre = BatchLoad.PerLitre(request);
         writer = new ScriptWriter(request, boiling.Reached, boiling.PlannedTime, boiling.BoilingPoint);
-        forecaster = new SimmerForecaster(environment, request.Hob, request.Lid, request.Site);
+        forecaster = new SimmerForecaster(environment, request.Heat, request.Lid, request.Site);
         fitter = new PotFitter(request, writer, forecaster, perLitre);
         wishes = new WishFitter(request, fitter, perLitre);
         scheduler = Scheduler(request);
@@ -94,7 +92,7 @@ internal sealed class PlanAssembly
         Band<Volume> yield = ledger.Yield();
         if (runs.Central.RanDry || yield.Central.Liters < 0.01)
         {
-            return new PlanResult(null, [BoilsDry]);
+            return new PlanResult(null, [VesselNotices.BoilsDry(request)]);
         }
 
         FitReport fit = FitReporter.Report(request, fitter, settled.Wish, runs.Central);
@@ -171,7 +169,7 @@ internal sealed class PlanAssembly
         {
             // A pot that boils away more than it can hold is not too small.
             return largest.Outcome.SteamKilograms > largest.WaterKilograms / 2
-                ? [BoilsDry]
+                ? [VesselNotices.BoilsDry(request)]
                 : [new("pot-height", "Nothing fits this pot with room to spare under the rim.")];
         }
 

@@ -50,7 +50,7 @@ public sealed record PlanRequest
     /// <summary>The pot.</summary>
     public required Pot Pot { get; init; }
 
-    /// <summary>The burner or plate.</summary>
+    /// <summary>The burner or plate; a vessel that heats itself does not stand on it, see <see cref="Heat"/>.</summary>
     public required Hob Hob { get; init; }
 
     /// <summary>How the lid sits during the simmer; for the heat-up see <see cref="HeatsUpCovered"/>.</summary>
@@ -101,6 +101,12 @@ public sealed record PlanRequest
     /// <summary>True when the lid is on until it begins to bubble: sooner hot, but the first scum is lifted late.</summary>
     public bool HeatsUpCovered { get; init; }
 
+    /// <summary>How the knob of a slow cooker stands; nothing to any other vessel.</summary>
+    public SlowCookerSetting Setting { get; init; }
+
+    /// <summary>True when the pot is brought to the simmer on the hob and then simmers in the oven, lid on.</summary>
+    public bool SimmersInOven { get; init; }
+
     /// <summary>When mirepoix goes in that does not go in at the start; the recipe says when it is null.</summary>
     public MirepoixTime? Mirepoix { get; init; }
 
@@ -110,14 +116,24 @@ public sealed record PlanRequest
     /// <summary>Optional lines of the recipe taken in, by ingredient; the others stay out.</summary>
     public IReadOnlySet<string> WithOptional { get; init; } = new HashSet<string>(StringComparer.Ordinal);
 
+    /// <summary>What heats the pot while it simmers: the hob, or the vessel's own heater.</summary>
+    public Hob Heat => Pot is { HasOwnHeater: true, HeaterPower: not null } ? OwnHeat.Of(Pot, Setting) : Hob;
+
+    /// <summary>True when nobody looks in while it simmers: in a slow cooker, or in the oven.</summary>
+    public bool IsLeftAlone => Pot.Kind == PotKind.SlowCooker || SimmersInOven;
+
+    /// <summary>True when nothing is done with the pot for the night, whatever is asked: it is locked, left alone, or a kettle that goes into no oven.</summary>
+    public bool IsNeverPutAway => IsUnderPressure || IsLeftAlone || (Pot.Kind == PotKind.Kettle && Schedule.Night == NightPlan.OvenHold);
+
     /// <summary>
     /// True when it cooks under pressure, behind a locked lid: a pressure cooker with its lid on, and a recipe of one stage. Recipes of several
     /// stages lift things out below the boil, so they are made in the open pot.
     /// </summary>
     public bool IsUnderPressure => Lid.Kind == LidKind.On && CanLock(Pot, Recipe);
 
-    /// <summary>How the lid sits unless the cook says otherwise: locked on a pressure cooker, else as the recipe has it.</summary>
-    public static LidPosition UsualLid(Pot? pot, StockRecipe recipe) => pot is not null && CanLock(pot, recipe) ? LidPosition.On : recipe.Lid;
+    /// <summary>How the lid sits unless the cook says otherwise: locked on a pressure cooker, on on a slow cooker, else as the recipe has it.</summary>
+    public static LidPosition UsualLid(Pot? pot, StockRecipe recipe) =>
+        pot is not null && (pot.Kind == PotKind.SlowCooker || CanLock(pot, recipe)) ? LidPosition.On : recipe.Lid;
 
     /// <summary>What is kept in the pot unless the cook says otherwise: the level, but for a stock that is boiled down.</summary>
     public static TopUpRule UsualTopUp(StockRecipe recipe)
@@ -133,12 +149,15 @@ public sealed record PlanRequest
     {
         ArgumentNullException.ThrowIfNull(line);
         bool waits = line is { Role: LineRole.Mirepoix or LineRole.Trimmings or LineRole.Paste, Joins: JoinMoment.AfterFirstSkim or JoinMoment.BeforeEnd };
-        return (waits ? Mirepoix : null) switch
+        RecipeLine timed = (waits ? Mirepoix : null) switch
         {
             MirepoixTime.Early => line with { Joins = JoinMoment.AfterFirstSkim, BeforeEnd = null },
             MirepoixTime.LastHour => line with { Joins = JoinMoment.BeforeEnd, BeforeEnd = TimeSpan.FromHours(1) },
             _ => line,
         };
+
+        // A slow cooker is not skimmed on the way up, so there is nothing to wait for.
+        return Pot.Kind == PotKind.SlowCooker && timed.Joins == JoinMoment.AfterFirstSkim ? timed with { Joins = JoinMoment.Start } : timed;
     }
 
     /// <summary>True when a line of the recipe goes in.</summary>

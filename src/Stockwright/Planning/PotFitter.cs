@@ -43,9 +43,9 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     /// <summary>Safe maximum level of a pot and the rule behind it (F.1; common practice, no source).</summary>
     public static (Length Level, FillLimit Limit) SafeMaximum(Pot pot)
     {
-        if (pot.Kind == PotKind.PressureCooker)
+        if (VesselFill.Maximum(pot) is { } own)
         {
-            return (pot.LevelAt(pot.BrimVolume * (2.0 / 3)), FillLimit.TwoThirds);
+            return own;
         }
 
         Length freeboard = Length.FromCentimeters(5);
@@ -188,7 +188,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         double water = contents.LiquidForLevel(level, tap, default);
         SimmerScript script = new(
             solids, water, tap, [new StageScript(forecaster.BoilingCelsius, 1, Climbs: false, LiftsOut: false, [])], TopUpRule.None, tap, level, ScriptWriter.OvenHoldCelsius, 0);
-        return (water, forecaster.RunCentral(script).HeatUpSeconds);
+        return (water, BlanchPot.Forecaster(request, forecaster).RunCentral(script).HeatUpSeconds);
     }
 
     /// <summary>

@@ -1,3 +1,4 @@
+using Stockwright.Kitchen;
 using Stockwright.Measures;
 using Stockwright.Simmering;
 using UnitsNet;
@@ -32,7 +33,7 @@ internal sealed class PressureSteps(TimelineParts parts, StepBuilder builder)
             null,
             Cautions.BeforeLocking);
         double rising = Start(PressureStages.Pressure) ?? outcome.TotalSeconds;
-        builder.At(At(lockedBy), StepKind.Pressurize, "Bring to pressure", "Full heat until the indicator says it is there.", TimeSpan.FromSeconds(Math.Max(0, rising - lockedBy)), TimeSpan.Zero, null, Cautions.Unattended);
+        builder.At(At(lockedBy), StepKind.Pressurize, "Bring to pressure", "Full heat. Let steam stream from the vent until the air is out, as the maker says; then it climbs until the indicator says it is at pressure.", TimeSpan.FromSeconds(Math.Max(0, rising - lockedBy)), TimeSpan.Zero, null, Cautions.Unattended);
         if (Start(PressureStages.Pressure) is not { } held || End(PressureStages.Pressure) is not { } off)
         {
             return;
@@ -42,7 +43,7 @@ internal sealed class PressureSteps(TimelineParts parts, StepBuilder builder)
             At(held),
             StepKind.HoldPressure,
             "Turn down, hold the pressure",
-            $"Just enough heat to hold it: about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))} inside. The lid stays locked.",
+            $"Just enough heat to hold it: about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))} inside, for a cooker of {KitchenFormat.Gauge(parts.Request.Pot.GaugePressure ?? Pot.UsualGaugePressure)}. The lid stays locked.",
             TimeSpan.FromSeconds(off - held),
             Least(TimeSpan.FromSeconds(off - held), TimeSpan.FromMinutes(1)),
             null,

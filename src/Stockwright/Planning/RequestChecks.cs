@@ -21,7 +21,11 @@ internal static class RequestChecks
     {
         List<InputProblem> problems = [];
         CheckPot(request.Pot, problems);
-        CheckHob(request.Hob, problems);
+        VesselChecks.Check(request, problems);
+        if (!request.Pot.HasOwnHeater)
+        {
+            CheckHob(request.Hob, problems);
+        }
         CheckFill(request, problems);
         CheckCounts(request, problems);
         CheckLid(request.Lid, problems);
@@ -107,6 +111,11 @@ internal static class RequestChecks
         if (!IsWithin((double)hob.RatedPower.Watts, (double)Hob.PowerRange.Least.Watts, (double)Hob.PowerRange.Most.Watts))
         {
             problems.Add(new("hob-power", "A hob is between 0.2 and 60 kW."));
+        }
+
+        if (hob.Kind is HobKind.Crock or HobKind.Jacket)
+        {
+            problems.Add(new("hob-kind", "The heater of a slow cooker or a kettle is no hob: choose the vessel itself as the pot."));
         }
 
         if (hob.OwnEfficiency is { } own && !IsWithin(own.DecimalFractions, 0.05, 1))

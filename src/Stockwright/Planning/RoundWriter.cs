@@ -1,3 +1,4 @@
+using Stockwright.Kitchen;
 using Stockwright.Larder;
 using Stockwright.Measures;
 using Stockwright.Recipes;
@@ -14,6 +15,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
 
     private readonly PlanRequest request = parts.Request;
     private readonly StockRecipe recipe = parts.Request.Recipe;
+    private readonly VesselSteps vessel = new(parts.Request);
     private readonly int pots = load.Pots;
 
     /// <summary>Time from the cook's start to heat on.</summary>
@@ -79,7 +81,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
                 at,
                 StepKind.Blanch,
                 "Blanch the bones",
-                $"Cover with {KitchenFormat.Both(blanch.Water)} of cold water, bring to the boil, {KitchenFormat.Text(blanch.Setting.Time)} there, drain and rinse each piece.",
+                $"Cover with {KitchenFormat.Both(blanch.Water)} of cold water, bring to the boil, {KitchenFormat.Text(blanch.Setting.Time)} there, drain and rinse each piece.{vessel.BlanchIn}",
                 blanch.TimeToBoil + blanch.Setting.Time + ForAll(StepTimes.DrainAndRinse),
                 ForAll(StepTimes.DrainAndRinse),
                 Cautions.PourOffBlanch);
@@ -87,21 +89,24 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
 
         if (Sweats)
         {
-            at = builder.Then(at, StepKind.Fill, "Sweat the vegetables", "In the pot, gently, without colour.", ForAll(StepTimes.Sweat), ForAll(StepTimes.Sweat));
+            at = builder.Then(at, StepKind.Fill, "Sweat the vegetables", vessel.SweatIn, ForAll(StepTimes.Sweat), ForAll(StepTimes.Sweat));
         }
 
         string liquid = recipe.Wetting is { } wetting ? $"cold {ScriptWriter.PlainName(request.Larder.Get(wetting))}" : "cold water";
-        double full = parts.Load.Items.Where(item => item.Line.Joins == JoinMoment.Start).Sum(item => item.InPotKilograms) + parts.WaterKilograms + request.Pot.EmptyMass.Kilograms;
         builder.At(
             at,
             StepKind.Fill,
             "Load the pot and fill to the line",
-            $"{(parts.Load.StartSolids().Count > 0 ? "Solids first, then " : "")}{KitchenFormat.Both(SimmerForecaster.Cold(parts.WaterKilograms))} of {liquid}. {(recipe.Wetting is null ? "The water" : "It")} should reach the line; trust the line if they disagree.",
+            $"{(parts.Load.StartSolids().Count > 0 ? "Solids first, then " : "")}{KitchenFormat.Both(SimmerForecaster.Cold(parts.WaterKilograms))} of {liquid}. {(recipe.Wetting is null ? "The water" : "It")} should reach the line; trust the line if they disagree.{vessel.FillDetail}",
             ForAll(StepTimes.Fill),
             ForAll(StepTimes.Fill),
             null,
-            Cautions.HeavyPot(Mass.FromKilograms(full)));
+            vessel.FillCautions(Full));
     }
+
+    /// <summary>The pot with what goes in at the start; what joins later is about what has gone as steam.</summary>
+    private Mass Full => Mass.FromKilograms(
+        parts.Load.Items.Where(item => item.Line.Joins == JoinMoment.Start).Sum(item => item.InPotKilograms) + parts.WaterKilograms + request.Pot.EmptyMass.Kilograms);
 
     private DateTimeOffset Roast(StepBuilder builder, DateTimeOffset at)
     {
@@ -145,16 +150,18 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
         DateTimeOffset simmering = heatOn + heatUp;
         if (heatUp > TimeSpan.FromMinutes(1))
         {
-            TimeSpan hands = heatUp < StepTimes.FirstScum ? heatUp : StepTimes.FirstScum;
-            builder.At(heatOn, StepKind.HeatUp, "Heat on", request.HeatsUpCovered ? "Lid on, full heat, until it begins to bubble; then lift the scum." : recipe.Kind.IsSkimmed() ? "Lid off, full heat, no stirring. Scum rises from about 80 °C (180 °F): lift it as it comes." : "Lid off, full heat.", heatUp, hands, null, Cautions.Unattended);
+            TimeSpan scum = request.Pot.Kind == PotKind.SlowCooker ? StepTimes.SwitchOn : StepTimes.FirstScum;
+            TimeSpan hands = heatUp < scum ? heatUp : scum;
+            StepText on = vessel.HeatUp();
+            builder.At(heatOn, StepKind.HeatUp, on.Title, on.Detail, heatUp, hands, null, on.Cautions);
         }
 
         string set = KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius));
         string how = recipe.Stages.Count > 1
             ? string.Join("; ", recipe.Stages.Select(Told))
             : How(recipe.Stages[0], set);
-        Caution[] cautions = heatUp > TimeSpan.FromMinutes(1) ? [] : [Cautions.Unattended];
-        builder.At(simmering, StepKind.Simmer, Title(), how, heatOff - simmering, TimeSpan.Zero, null, cautions);
+        StepText simmer = vessel.Simmer(Title(), how, set, heatUp > TimeSpan.FromMinutes(1));
+        builder.At(simmering, StepKind.Simmer, simmer.Title, simmer.Detail, heatOff - simmering, TimeSpan.Zero, null, simmer.Cautions);
         int check = 0;
         foreach ((double atSeconds, PotAction action) in outcome.Actions)
         {
@@ -191,7 +198,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
         switch (action.Kind)
         {
             case PotActionKind.Skim:
-                builder.At(action.Key, at, StepKind.Skim, "Skim", "Lift scum and fat from the edge; do not stir.", ForAll(StepTimes.Skim), ForAll(StepTimes.Skim));
+                Lay(vessel.Skim(), StepKind.Skim, ForAll(StepTimes.Skim));
                 break;
             case PotActionKind.Check:
                 SimmerOutcome.CheckOutcome due = parts.Outcome.Checks[check];
@@ -203,17 +210,19 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
                 check++;
                 break;
             case PotActionKind.Add:
-                builder.At(action.Key, at, StepKind.Add, $"Add {action.Label}", "Slide it in; no splash.", ForAll(StepTimes.Add), ForAll(StepTimes.Add));
+                Lay(vessel.Add(action.Label), StepKind.Add, ForAll(StepTimes.Add));
                 break;
             case PotActionKind.HoldBegins:
-                builder.At(action.Key, at, StepKind.NightHold, "Lid on, into a low oven or slow appliance", "About 95 °C (200 °F). No checks until morning.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.NightHold, Cautions.Straining);
+                Lay(vessel.HoldBegins(Full), StepKind.NightHold, ForAll(StepTimes.OvenLift));
                 break;
             case PotActionKind.HoldEnds:
-                builder.At(action.Key, at, StepKind.NightHold, "Out of the oven", "Check the level. If time is left, back on the hob with the lid as before.", TimeSpan.FromMinutes(5), TimeSpan.FromMinutes(5), null, Cautions.Straining);
+                Lay(vessel.HoldEnds(Full), StepKind.NightHold, ForAll(StepTimes.OvenLift));
                 break;
             case PotActionKind.Pause:
                 builder.At(action.Key, at, StepKind.NightHold, "Stop for the night: strain, cool fast, keep cold", "In the morning everything goes back and comes up to the simmer again.", TimeSpan.FromSeconds(action.PauseSeconds), TimeSpan.FromMinutes(40), null, Cautions.StopAndCool, Cautions.Cooling);
                 break;
         }
+
+        void Lay(StepText text, StepKind kind, TimeSpan time) => builder.At(action.Key, at, kind, text.Title, text.Detail, time, time, null, text.Cautions);
     }
 }

@@ -1,3 +1,4 @@
+using Stockwright.Kitchen;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
 using UnitsNet;
@@ -71,11 +72,11 @@ internal sealed class ScriptWriter
             topUp ?? request.TopUp,
             request.Site.TapWater.DegreesCelsius,
             heldMetres,
-            OvenHoldCelsius,
+            request.SimmersInOven ? targetCelsius : OvenHoldCelsius,
             LiquorExchange.Skimmed.Value.DecimalFractions / skims)
         {
             FilmGrows = true,
-            HeatsUpCovered = request.HeatsUpCovered,
+            HeatsUpCovered = request.HeatsUpCovered || request.Pot.Kind == PotKind.SlowCooker,
         };
     }
 
@@ -112,13 +113,22 @@ internal sealed class ScriptWriter
             .Where(item => item.Charge is not null && item.Line.Joins != JoinMoment.Start && StageOf(item.Line) == stage)
             .GroupBy(item => JoinSeconds(item.Line, seconds))
             .Select(group => new PotAction(group.Key, PotActionKind.Add, [.. group.Select(item => item.Charge!)], Label: Names(group))));
-        if (stage == mainStage && !request.Recipe.BoilsDown)
+        if (stage == mainStage && request.Pot.Kind == PotKind.SlowCooker)
+        {
+            AddLastSkim(actions, seconds);
+        }
+        else if (stage == mainStage && !request.Recipe.BoilsDown)
         {
             AddSkims(actions, seconds);
             AddChecks(actions, seconds);
             foreach (NightWindow night in nights)
             {
                 Sleep(actions, night, seconds);
+            }
+
+            if (request.SimmersInOven)
+            {
+                OvenStages.PutIn(actions, seconds);
             }
         }
 
@@ -133,6 +143,15 @@ internal sealed class ScriptWriter
         string.Join(", ", items.OrderByDescending(item => item.RawKilograms).Select(item => PlainName(item.Ingredient)));
 
     private int StageOf(RecipeLine line) => line.Joins == JoinMoment.WithStage ? line.Stage : mainStage;
+
+    /// <summary>A slow cooker keeps its lid until it is done.</summary>
+    private void AddLastSkim(List<PotAction> actions, double seconds)
+    {
+        if (request.Recipe.Kind.IsSkimmed())
+        {
+            actions.Add(new PotAction(Math.Max(0, seconds - StepTimes.Skim.TotalSeconds), PotActionKind.Skim));
+        }
+    }
 
     private void AddSkims(List<PotAction> actions, double seconds)
     {

@@ -12,6 +12,8 @@ internal static class StepTimes
     public static readonly TimeSpan Fill = TimeSpan.FromMinutes(5);
     public static readonly TimeSpan Sweat = TimeSpan.FromMinutes(10);
     public static readonly TimeSpan FirstScum = TimeSpan.FromMinutes(5);
+    public static readonly TimeSpan SwitchOn = TimeSpan.FromMinutes(1);
+    public static readonly TimeSpan OvenLift = TimeSpan.FromMinutes(5);
     public static readonly TimeSpan Skim = TimeSpan.FromMinutes(2);
     public static readonly TimeSpan Check = TimeSpan.FromMinutes(3);
     public static readonly TimeSpan Add = TimeSpan.FromMinutes(2);

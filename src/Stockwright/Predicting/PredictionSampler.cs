@@ -112,7 +112,7 @@ internal sealed class SampleModel
         [
             Spread.ByFactor(film.Low, film.Value, film.High),
             Spread.ByFactor(lidLess, 1, lidMore),
-            Share(request.Hob.Efficiency),
+            Share(request.Heat.Efficiency),
             Share(ClingingLiquor.For(request.Site)),
             Spread.ByDifference(-1, 0, 1),
             Share(LiquorExchange.StrainLoss),

@@ -24,7 +24,7 @@ internal sealed class PotEnvironment
         evaporation = new EvaporationTable(RoomCelsius, site.Humidity.DecimalFractions, airPascals);
         BoilingCelsius = SaturationLine.SaturationKelvins(airPascals) - 273.15;
         HottestReachableCelsius = IsSealed
-            ? SaturationLine.SaturationKelvins(airPascals + PressureCookerGaugePascals) - 273.15
+            ? SaturationLine.SaturationKelvins(airPascals + (pot.GaugePressure ?? Pot.UsualGaugePressure).Pascals) - 273.15
             : BoilingCelsius;
         PotHeatCapacity = pot.EmptyMass.Kilograms * WallProperties.SpecificHeatJoulesPerKilogramKelvin(pot.Material);
         OpenEscape = LidEscape.CentralFraction(LidPosition.Off);
@@ -32,9 +32,6 @@ internal sealed class PotEnvironment
         SeatedEscape = LidEscape.CentralFraction(LidPosition.On);
         lossWatts = MakeLossTable(pot, airPascals);
     }
-
-    /// <summary>Gauge pressure of a usual pressure cooker at its high setting, 1 bar.</summary>
-    public static double PressureCookerGaugePascals => 1e5;
 
     public Pot Pot { get; }
 
@@ -75,6 +72,12 @@ internal sealed class PotEnvironment
 
     private double[] MakeLossTable(Pot pot, double airPascals)
     {
+        if (pot.Kind == PotKind.SlowCooker)
+        {
+            // Its shell keeps the room's air off the crock, so one conductance stands for all of it (S.10).
+            return [.. Enumerable.Range(0, HottestCelsius + 1).Select(celsius => OwnHeat.SlowLoss.Value * (celsius - RoomCelsius))];
+        }
+
         // A pot is filled to about three quarters; the dry rim above is cool and gives off little.
         double wetted = 0.75 * pot.InnerHeight.Meters;
         double diameter = 2 * pot.RadiusAtMetres(wetted / 2);

@@ -15,6 +15,9 @@ internal static class SealedPot
     /// <summary>Steam let out until the air over the liquid is gone and the valve has closed, in volumes of the room over the liquid.</summary>
     public static Stated<double> VentedRooms { get; } = SimmerAssumptions.Get("vented-rooms");
 
+    /// <summary>Least liquid over the base of a cooker, kg.</summary>
+    public static Stated<double> LeastLiquid { get; } = SimmerAssumptions.Get("sealed-least");
+
     /// <summary>Steam vented on the way up, kg.</summary>
     /// <param name="pot">The cooker.</param>
     /// <param name="levelMetres">Level of what is in it.</param>

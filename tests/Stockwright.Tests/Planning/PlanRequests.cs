@@ -75,6 +75,21 @@ internal static class PlanRequests
     internal static Pot PressureCooker(double diameterCentimetres, double heightCentimetres) =>
         Straight(diameterCentimetres, heightCentimetres) with { Kind = PotKind.PressureCooker };
 
+    /// <summary>A stoneware crock of 10 mm, on 250 W unless another power is given.</summary>
+    internal static Pot SlowCooker(double diameterCentimetres, double heightCentimetres, double? watts = 250) =>
+        Pot.Straight("crock", "Crock", Length.FromCentimeters(diameterCentimetres), Length.FromCentimeters(heightCentimetres), material: WallMaterial.Stoneware) with
+        {
+            Kind = PotKind.SlowCooker,
+            HeaterPower = watts is { } power ? Power.FromWatts(power) : null,
+        };
+
+    internal static Pot Kettle(double diameterCentimetres, double heightCentimetres, double? kilowatts = 12) =>
+        Straight(diameterCentimetres, heightCentimetres) with
+        {
+            Kind = PotKind.Kettle,
+            HeaterPower = kilowatts is { } power ? Power.FromKilowatts(power) : null,
+        };
+
     internal static Hob Hob(HobKind kind, double kilowatts) =>
         new() { Id = "hob", Name = "Hob", Kind = kind, RatedPower = Power.FromKilowatts(kilowatts) };
 
