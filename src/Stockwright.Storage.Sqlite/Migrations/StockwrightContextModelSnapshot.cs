@@ -350,6 +350,12 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.Property<double?>("EmptyMassKilograms")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("GaugePressurePascals")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("HeaterWatts")
+                        .HasColumnType("REAL");
+
                     b.Property<double>("InnerHeightMetres")
                         .HasColumnType("REAL");
 

@@ -51,7 +51,9 @@ internal sealed record PotDocument(
     double InnerHeightMetres,
     WallMaterial Material,
     double EmptyMassKilograms,
-    PotKind Kind);
+    PotKind Kind,
+    double? GaugePressurePascals = null,
+    double? HeaterWatts = null);
 
 internal sealed record HobDocument(string Id, string Name, HobKind Kind, double RatedPowerWatts, double? OwnEfficiencyFraction);
 

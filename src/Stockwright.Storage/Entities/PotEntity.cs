@@ -25,5 +25,11 @@ internal sealed class PotEntity : IKitchenRow
 
     public PotKind Kind { get; set; }
 
+    /// <summary>Of a pressure cooker that does not hold the usual one.</summary>
+    public double? GaugePressurePascals { get; set; }
+
+    /// <summary>Of a vessel with a heater of its own.</summary>
+    public double? HeaterWatts { get; set; }
+
     public int Version { get; set; }
 }

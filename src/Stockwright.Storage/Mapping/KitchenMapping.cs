@@ -48,6 +48,8 @@ internal static class KitchenMapping
                 ? Mass.FromKilograms(kilograms)
                 : Pot.EstimateEmptyMass(baseDiameter, brimDiameter, height, row.Material),
             Kind = row.Kind,
+            GaugePressure = row.GaugePressurePascals is { } pascals ? Pressure.FromPascals(pascals) : null,
+            HeaterPower = row.HeaterWatts is { } watts ? Power.FromWatts(watts) : null,
         };
     }
 
@@ -60,6 +62,8 @@ internal static class KitchenMapping
         row.Material = pot.Material;
         row.EmptyMassKilograms = pot.HasEstimatedMass() ? null : pot.EmptyMass.Kilograms;
         row.Kind = pot.Kind;
+        row.GaugePressurePascals = pot.GaugePressure?.Pascals;
+        row.HeaterWatts = (double?)pot.HeaterPower?.Watts;
     }
 
     public static Hob ToHob(this HobEntity row) => new()

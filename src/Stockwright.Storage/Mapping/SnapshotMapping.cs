@@ -38,7 +38,9 @@ internal static class SnapshotMapping
                 pot.InnerHeight.Meters,
                 pot.Material,
                 pot.EmptyMass.Kilograms,
-                pot.Kind))],
+                pot.Kind,
+                pot.GaugePressure?.Pascals,
+                (double?)pot.HeaterPower?.Watts))],
             Hob = new HobDocument(hob.Id, hob.Name, hob.Kind, (double)hob.RatedPower.Watts, hob.OwnEfficiency?.DecimalFractions),
             Oven = snapshot.Kitchen.Oven is { } oven
                 ? new OvenDocument(oven.Id, oven.Name, oven.HasFan, oven.Levels, oven.ShelfLength.Meters, oven.ShelfWidth.Meters)
@@ -76,6 +78,8 @@ internal static class SnapshotMapping
                 Material = pot.Material,
                 EmptyMass = Mass.FromKilograms(pot.EmptyMassKilograms),
                 Kind = pot.Kind,
+                GaugePressure = pot.GaugePressurePascals is { } gauge ? Pressure.FromPascals(gauge) : null,
+                HeaterPower = pot.HeaterWatts is { } watts ? Power.FromWatts(watts) : null,
             })],
             Hobs =
             [

@@ -20,6 +20,8 @@ internal static class Kitchens
         from material in Gen.Enum<WallMaterial>()
         from kind in Gen.Enum<PotKind>()
         from weighed in Gen.Double[0.3, 40].Nullable()
+        from gauge in Gen.Double[0.5, 1.03].Nullable()
+        from watts in Gen.Double[100, 150_000].Nullable()
         select new Pot
         {
             Id = "",
@@ -29,6 +31,8 @@ internal static class Kitchens
             InnerHeight = Length.FromMeters(height),
             Material = material,
             Kind = kind,
+            GaugePressure = kind == PotKind.PressureCooker && gauge is { } bar ? Pressure.FromBars(bar) : null,
+            HeaterPower = kind is PotKind.SlowCooker or PotKind.Kettle && watts is { } power ? Power.FromWatts(power) : null,
             EmptyMass = weighed is { } kilograms
                 ? Mass.FromKilograms(kilograms)
                 : Stockwright.Kitchen.Pot.EstimateEmptyMass(
