@@ -12,6 +12,8 @@ namespace Stockwright.Web.Api;
 /// <param name="Pot">The pot planned for.</param>
 /// <param name="LidKind">How the lid sits during the simmer.</param>
 /// <param name="LidOpenFraction">Open part of the mouth; one without lid.</param>
+/// <param name="SlowSetting">Setting of a slow cooker; null for every other vessel.</param>
+/// <param name="SimmersInOven">True when it simmers in the oven.</param>
 /// <param name="YieldCubicMetres">Strained, defatted stock of one potful, measured cold.</param>
 /// <param name="TotalCubicMetres">Stock of all potfuls.</param>
 /// <param name="Fit">How it stands in the pot.</param>
@@ -35,6 +37,8 @@ public sealed record PlanDocument(
     PotDocument Pot,
     LidKind LidKind,
     double LidOpenFraction,
+    SlowCookerSetting? SlowSetting,
+    bool SimmersInOven,
     BandDocument YieldCubicMetres,
     BandDocument TotalCubicMetres,
     FitDocument Fit,
@@ -59,7 +63,8 @@ public sealed record WayDocument(SplitWay Way, string Link, double TotalCubicMet
 
 /// <summary>A pot.</summary>
 public sealed record PotDocument(
-    string Id, string Name, double BaseDiameterMetres, double BrimDiameterMetres, double InnerHeightMetres, double BrimVolumeCubicMetres, double EmptyMassKilograms, WallMaterial Material, PotKind Kind);
+    string Id, string Name, double BaseDiameterMetres, double BrimDiameterMetres, double InnerHeightMetres, double BrimVolumeCubicMetres, double EmptyMassKilograms, WallMaterial Material, PotKind Kind,
+    double? GaugePressurePascals, double? HeaterWatts);
 
 /// <summary>How the batch stands in the pot.</summary>
 public sealed record FitDocument(

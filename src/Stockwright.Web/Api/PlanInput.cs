@@ -38,7 +38,7 @@ public sealed record PlanInput
     [JsonPropertyName("pot-volume")]
     public double? PotVolume { get; init; }
 
-    [Description("steel, aluminium, copper or enamel.")]
+    [Description("steel, aluminium, copper, enamel or stoneware.")]
     [JsonPropertyName("pot-material")]
     public string? PotMaterial { get; init; }
 
@@ -46,9 +46,25 @@ public sealed record PlanInput
     [JsonPropertyName("pot-mass")]
     public double? PotMass { get; init; }
 
-    [Description("open or pressure.")]
+    [Description("open, pressure, slow (a slow cooker) or kettle.")]
     [JsonPropertyName("pot-kind")]
     public string? PotKind { get; init; }
+
+    [Description("Pressure a pressure cooker holds over the air, 0.5 to 1.03 bar (7.3 to 15 psi); bar or psi. 1 bar when left out.")]
+    [JsonPropertyName("pot-gauge")]
+    public double? PotGauge { get; init; }
+
+    [Description("Power of the heater of a slow cooker (100 to 400, on high) or a kettle, in W.")]
+    [JsonPropertyName("pot-power")]
+    public double? PotPower { get; init; }
+
+    [Description("Setting of a slow cooker: high (default) or low; warm is refused, for nothing is cooked on it.")]
+    [JsonPropertyName("slow-setting")]
+    public string? SlowSetting { get; init; }
+
+    [Description("1 to simmer it in the kitchen's oven, lid on, once it is skimmed on the hob.")]
+    [JsonPropertyName("in-oven")]
+    public string? InOven { get; init; }
 
     [Description("off, ajar or on; as the recipe says when left out.")]
     public string? Lid { get; init; }

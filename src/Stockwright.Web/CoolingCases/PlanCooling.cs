@@ -10,7 +10,7 @@ namespace Stockwright.Web.CoolingCases;
 /// <param name="Volume">Stock of one round.</param>
 /// <param name="Start">Temperature it is strained at.</param>
 /// <param name="Fat">Fat that floats on it until it is chilled; null as on defatted stock.</param>
-/// <param name="Vessel">The pot, filled so far; null when it does not hold it.</param>
+/// <param name="Vessel">The pot, filled so far; null when it does not hold it, or stays on its heater.</param>
 /// <param name="Fridge">The pot in the household fridge, lid on; null when it cannot be calculated.</param>
 /// <param name="IceBath">The ice bath first; null when it cannot be calculated.</param>
 public sealed record PlanCooling(Volume Volume, Temperature Start, Mass? Fat, CoolingVessel? Vessel, JudgedMethod? Fridge, JudgedMethod? IceBath)
@@ -26,7 +26,7 @@ public sealed record PlanCooling(Volume Volume, Temperature Start, Mass? Fat, Co
         Volume volume = plan.Yield.Central;
         Temperature start = plan.Simmer.Samples is [.., var last] ? last.Temperature : plan.HeatUp.FinalTemperature;
         Mass? fat = plan.Simmer.FloatingFat;
-        if (!(volume > Volume.Zero) || volume > plan.Request.Pot.BrimVolume)
+        if (!(volume > Volume.Zero) || volume > plan.Request.Pot.BrimVolume || plan.Request.Pot.HasOwnHeater)
         {
             return new PlanCooling(volume, start, fat, null, null, null);
         }

@@ -15,10 +15,15 @@ internal static class KitchenWords
 
     public static readonly ChoiceOption[] Materials =
     [
-        new("steel", "Stainless steel"), new("aluminium", "Aluminium"), new("copper", "Copper"), new("enamel", "Enamelled steel or iron"),
+        new("steel", "Stainless steel"), new("aluminium", "Aluminium"), new("copper", "Copper"), new("enamel", "Enamelled steel or iron"), new("stoneware", "Stoneware"),
     ];
 
-    public static readonly ChoiceOption[] PotKinds = [new("open", "Open pot"), new("pressure", "Pressure cooker")];
+    public static readonly ChoiceOption[] PotKinds =
+    [
+        new("open", "Open pot"), new("pressure", "Pressure cooker"), new("slow", "Slow cooker"), new("kettle", "Kettle, tilting or with a draw-off valve"),
+    ];
+
+    public static readonly ChoiceOption[] SlowSettings = [new("high", "High"), new("low", "Low"), new("warm", "Warm: only keeps hot")];
 
     public static readonly ChoiceOption[] HobKinds =
     [
@@ -40,9 +45,17 @@ internal static class KitchenWords
             WallMaterial.Aluminium => "aluminium",
             WallMaterial.Copper => "copper",
             WallMaterial.EnamelledIron => "enamelled",
+            WallMaterial.Stoneware => "stoneware",
             _ => "stainless steel",
         };
-        return pot.Kind == PotKind.PressureCooker ? $"{material} pressure cooker" : material;
+        string power = pot.HeaterPower is { } rated ? $" of {KitchenFormat.Text(rated, UnitSystem.Metric)}" : "";
+        return pot.Kind switch
+        {
+            PotKind.PressureCooker => $"{material} pressure cooker{(pot.GaugePressure is { } gauge ? $" for {KitchenFormat.Gauge(gauge)}" : "")}",
+            PotKind.SlowCooker => $"{material} slow cooker{power}",
+            PotKind.Kettle => $"{material} kettle{power}",
+            _ => material,
+        };
     }
 
     public static string Of(Hob hob) =>
@@ -54,6 +67,8 @@ internal static class KitchenWords
         HobKind.Coil => "electric coil",
         HobKind.SmoothTop => "glass smooth-top",
         HobKind.SolidPlate => "solid plate",
+        HobKind.Crock => "slow cooker",
+        HobKind.Jacket => "kettle",
         _ => "induction",
     };
 

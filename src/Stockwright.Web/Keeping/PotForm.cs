@@ -22,7 +22,9 @@ internal static class PotForm
                 .Put(PlanFields.PotHeight, Measure.PotLength, pot.InnerHeight.Meters)
                 .Put(PlanFields.PotMaterial, PlanWords.Of(PlanWords.Materials, pot.Material))
                 .Put(PlanFields.PotMass, Measure.Mass, pot.HasEstimatedMass() ? null : pot.EmptyMass.Kilograms)
-                .Put(PlanFields.PotKind, PlanWords.Of(PlanWords.PotKinds, pot.Kind));
+                .Put(PlanFields.PotKind, PlanWords.Of(PlanWords.PotKinds, pot.Kind))
+                .Put(PlanFields.PotGauge, Measure.Gauge, pot.GaugePressure?.Pascals)
+                .Put(PlanFields.PotPower, Measure.Watts, (double?)pot.HeaterPower?.Watts);
         }
 
         return typing.Form;
@@ -46,6 +48,11 @@ internal static class PotForm
                 reader.Form, shown, PlanFields.PotShape, PlanFields.PotDiameter, PlanFields.PotBrimDiameter, PlanFields.PotHeight, PlanFields.PotVolume))
             {
                 read = read with { BaseDiameter = stored.BaseDiameter, BrimDiameter = stored.BrimDiameter, InnerHeight = stored.InnerHeight };
+            }
+
+            if (Typing.Unchanged(reader.Form, shown, PlanFields.PotGauge, PlanFields.PotKind))
+            {
+                read = read with { GaugePressure = stored.GaugePressure };
             }
 
             if (!wasEstimated && Typing.Unchanged(reader.Form, shown, PlanFields.PotMass))

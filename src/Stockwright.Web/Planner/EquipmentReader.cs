@@ -1,6 +1,7 @@
 using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Stockwright.Recipes;
+using Stockwright.Simmering;
 using Stockwright.Web.Forms;
 using UnitsNet;
 
@@ -11,6 +12,10 @@ internal static class EquipmentReader
 {
     private const double LeastPotCubicMetres = 0.0005;
     private const double MostPotCubicMetres = 1.4;
+
+    // What is typed for the wrong kind of vessel is told apart from what is out of its range; only nonsense stops here.
+    private const double MostTypedPascals = 1e6;
+    private const double MostTypedWatts = 1e6;
 
     public static Pot? ReadPot(FieldReader reader, KitchenSetup kitchen)
     {
@@ -39,6 +44,10 @@ internal static class EquipmentReader
         WallMaterial? material = reader.Word(PlanFields.PotMaterial, "What the pot is made of", PlanWords.Materials);
         PotKind? kind = reader.Word(PlanFields.PotKind, "Kind of pot", PlanWords.PotKinds);
         double? mass = reader.Number(PlanFields.PotMass, "Weight of the empty pot", Measure.Mass, 0.1, 300);
+        double? gauge = kind == PotKind.PressureCooker
+            ? reader.Number(PlanFields.PotGauge, "Gauge pressure", Measure.Gauge, Pot.GaugePressureRange.Least.Pascals, Pot.GaugePressureRange.Most.Pascals)
+            : reader.Number(PlanFields.PotGauge, "Gauge pressure", Measure.Gauge, 0, MostTypedPascals);
+        double? power = reader.Number(PlanFields.PotPower, "Power of its heater", Measure.Watts, 0, MostTypedWatts);
         double? diameter = Diameter(reader, PlanFields.PotDiameter, shape == PotShape.Tapered ? "Inner diameter at the base" : "Inner diameter");
         double? brim = shape == PotShape.Tapered ? Diameter(reader, PlanFields.PotBrimDiameter, "Inner diameter at the rim") : diameter;
         double? height = shape == PotShape.Volume ? HeightFromVolume(reader, diameter) : Height(reader);
@@ -47,10 +56,11 @@ internal static class EquipmentReader
             return null;
         }
 
+        int before = reader.Problems.Count;
         Length baseDiameter = Length.FromMeters(baseMetres);
         Length brimDiameter = Length.FromMeters(brimMetres);
         Length innerHeight = Length.FromMeters(tall);
-        return new Pot
+        Pot pot = new()
         {
             Id = PlanFields.Own,
             Name = "your own pot",
@@ -60,7 +70,15 @@ internal static class EquipmentReader
             Material = wall,
             Kind = potKind,
             EmptyMass = mass is { } kilograms ? Mass.FromKilograms(kilograms) : Pot.EstimateEmptyMass(baseDiameter, brimDiameter, innerHeight, wall),
+            GaugePressure = gauge is { } pascals ? Pressure.FromPascals(pascals) : null,
+            HeaterPower = power is { } watts ? Power.FromWatts(watts) : null,
         };
+        foreach (InputProblem problem in PotRules.Problems(pot).Where(problem => !reader.Problems.Any(told => string.Equals(told.Field, problem.Field, StringComparison.Ordinal))))
+        {
+            reader.Report(shape == PotShape.Volume && problem.Field == PlanFields.PotHeight ? PlanFields.PotVolume : problem.Field, problem.Message);
+        }
+
+        return reader.Problems.Count > before ? null : pot;
     }
 
     private static double? Diameter(FieldReader reader, string field, string what) => reader.Number(
@@ -117,9 +135,15 @@ internal static class EquipmentReader
 
     internal static double DefaultGapPercent(StockRecipe? recipe) => recipe is { Lid.Kind: LidKind.Ajar } ? recipe.Lid.OpenFraction.Percent : 10;
 
-    public static Hob? ReadHob(FieldReader reader, KitchenSetup kitchen)
+    public static Hob? ReadHob(FieldReader reader, KitchenSetup kitchen, Pot? pot = null)
     {
         string id = reader.Form[PlanFields.Hob].Trim();
+        if (pot is { HasOwnHeater: true, HeaterPower: not null } && (id.Length == 0 || (string.Equals(id, PlanFields.Own, StringComparison.Ordinal) && !reader.Form.Has(PlanFields.HobPower))))
+        {
+            // It stands on no hob, so none has to be there or be filled in.
+            return kitchen.Hobs.Count > 0 ? kitchen.Hobs[0] : OwnHeat.Of(pot, SlowCookerSetting.High);
+        }
+
         if (string.Equals(id, PlanFields.Own, StringComparison.Ordinal))
         {
             HobKind? kind = reader.Word(PlanFields.HobKind, "Kind of hob", PlanWords.HobKinds);

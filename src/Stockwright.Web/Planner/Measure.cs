@@ -32,6 +32,7 @@ public sealed record Measure(FieldUnit Metric, FieldUnit Us)
     public static readonly Measure PotLength = new(new FieldUnit("cm", 0.01), new FieldUnit("in", 0.0254));
     public static readonly Measure Height = new(new FieldUnit("m", 1), new FieldUnit("ft", 0.3048));
     public static readonly Measure Temperature = new(new FieldUnit("°C", 1, 273.15), new FieldUnit("°F", 5.0 / 9, 459.67));
+    public static readonly Measure Gauge = new(new FieldUnit("bar", 1e5), new FieldUnit("psi", 6894.757293168));
     public static readonly Measure AirPressure = new(new FieldUnit("hPa", 100), new FieldUnit("inHg", 3386.389));
 
     public FieldUnit In(UnitSystem units) => units == UnitSystem.UsCustomary ? Us : Metric;

@@ -19,6 +19,10 @@ internal static class PlanFields
     public const string PotMaterial = "pot-material";
     public const string PotMass = "pot-mass";
     public const string PotKind = "pot-kind";
+    public const string PotGauge = "pot-gauge";
+    public const string PotPower = "pot-power";
+    public const string SlowSetting = "slow-setting";
+    public const string InOven = "in-oven";
     public const string Lid = "lid";
     public const string Gap = "gap";
     public const string Hob = "hob";
@@ -85,6 +89,7 @@ internal static class PlanFields
         [PotVolume] = Measure.Stock,
         [PotMass] = Measure.Mass,
         [FillLength] = Measure.PotLength,
+        [PotGauge] = Measure.Gauge,
         [Simmer] = Measure.Temperature,
         [Room] = Measure.Temperature,
         [Tap] = Measure.Temperature,
@@ -99,7 +104,7 @@ internal static class PlanFields
 
     private static readonly FrozenSet<string> Fixed = new[]
     {
-        VersionField, Units, Recipe, Pot, PotShape, PotDiameter, PotBrimDiameter, PotHeight, PotVolume, PotMaterial, PotMass, PotKind,
+        VersionField, Units, Recipe, Pot, PotShape, PotDiameter, PotBrimDiameter, PotHeight, PotVolume, PotMaterial, PotMass, PotKind, PotGauge, PotPower, SlowSetting, InOven,
         Lid, Gap, Hob, HobKind, HobPower, HobEfficiency, Goal, Litres, PortionCount, PortionSize, Fill, FillLength, Way, Pots, Hobs, When, Date, Time, Simmer, Hours,
         Check, TopUp, Mirepoix, HeatUpLid, Wakes, Sleeps, Night, Altitude, Pressure, Room, Tap, Film, Clings,
         KitchenFactor, Ph, PieceSize, Container, FridgeHours, Fridge, Portion, Defat, Cooling, SetTarget, PowderBloom, PowderPrice,

@@ -36,7 +36,7 @@ public static class PlanQuery
 
         StockRecipe? recipe = ReadRecipe(reader, book);
         Pot? pot = EquipmentReader.ReadPot(reader, book.Kitchen);
-        Hob? hob = EquipmentReader.ReadHob(reader, book.Kitchen);
+        Hob? hob = EquipmentReader.ReadHob(reader, book.Kitchen, pot);
         LidPosition? lid = EquipmentReader.ReadLid(reader, recipe, pot);
         KitchenSite site = ReadSite(reader, book.Kitchen.Site);
         PlanGoal? goal = GoalReader.Read(reader, book.Larder);
@@ -53,6 +53,8 @@ public static class PlanQuery
         TopUpRule? topUp = reader.Form.Has(PlanFields.TopUp) ? reader.Word(PlanFields.TopUp, "Topping up", PlanWords.TopUps) : null;
         MirepoixTime? mirepoix = reader.Form.Has(PlanFields.Mirepoix) ? reader.Word(PlanFields.Mirepoix, "Mirepoix", PlanWords.MirepoixTimes) : null;
         HeatUpLid? heatUpLid = reader.Word(PlanFields.HeatUpLid, "Lid while it heats up", PlanWords.HeatUpLids);
+        SlowCookerSetting? setting = reader.Word(PlanFields.SlowSetting, "Setting of the slow cooker", PlanWords.SlowSettings);
+        bool inOven = reader.Form[PlanFields.InOven].Trim() is "1" or "true" or "on";
         HashSet<string> leftOut = ReadTicks(reader, PlanFields.Leave, recipe, book);
         HashSet<string> withOptional = ReadTicks(reader, PlanFields.With, recipe, book);
 
@@ -84,6 +86,8 @@ public static class PlanQuery
                 HobCount = hobs ?? FillFields.HobsLike(book.Kitchen, hob),
                 Mirepoix = mirepoix,
                 HeatsUpCovered = heatUpLid == HeatUpLid.On,
+                Setting = pot.Kind == PotKind.SlowCooker ? setting ?? SlowCookerSetting.High : SlowCookerSetting.High,
+                SimmersInOven = inOven,
                 LeftOut = leftOut,
                 WithOptional = withOptional,
             };

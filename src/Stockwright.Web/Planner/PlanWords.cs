@@ -10,10 +10,18 @@ internal static class PlanWords
 {
     public static readonly (string Word, WallMaterial Value)[] Materials =
     [
-        ("steel", WallMaterial.StainlessSteel), ("aluminium", WallMaterial.Aluminium), ("copper", WallMaterial.Copper), ("enamel", WallMaterial.EnamelledIron),
+        ("steel", WallMaterial.StainlessSteel), ("aluminium", WallMaterial.Aluminium), ("copper", WallMaterial.Copper), ("enamel", WallMaterial.EnamelledIron), ("stoneware", WallMaterial.Stoneware),
     ];
 
-    public static readonly (string Word, PotKind Value)[] PotKinds = [("open", PotKind.Open), ("pressure", PotKind.PressureCooker)];
+    public static readonly (string Word, PotKind Value)[] PotKinds =
+    [
+        ("open", PotKind.Open), ("pressure", PotKind.PressureCooker), ("slow", PotKind.SlowCooker), ("kettle", PotKind.Kettle),
+    ];
+
+    public static readonly (string Word, SlowCookerSetting Value)[] SlowSettings =
+    [
+        ("high", SlowCookerSetting.High), ("low", SlowCookerSetting.Low), ("warm", SlowCookerSetting.Warm),
+    ];
 
     public static readonly (string Word, LidKind Value)[] Lids = [("off", LidKind.Off), ("ajar", LidKind.Ajar), ("on", LidKind.On)];
 

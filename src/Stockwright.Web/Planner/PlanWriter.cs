@@ -43,6 +43,16 @@ internal sealed class PlanWriter
         }
 
         writer.PutUnlessDefault(PlanFields.HeatUpLid, PlanWords.HeatUpLids, request.HeatsUpCovered ? HeatUpLid.On : HeatUpLid.Off);
+        if (request.Pot.Kind == PotKind.SlowCooker)
+        {
+            writer.PutUnlessDefault(PlanFields.SlowSetting, PlanWords.SlowSettings, request.Setting);
+        }
+
+        if (request.SimmersInOven)
+        {
+            writer.Put(PlanFields.InOven, "1");
+        }
+
         if (request.Mirepoix is { } mirepoix)
         {
             writer.Put(PlanFields.Mirepoix, PlanWords.MirepoixTimes.First(word => word.Value == mirepoix).Word);
@@ -159,6 +169,8 @@ internal sealed class PlanWriter
         Put(PlanFields.PotHeight, Measure.PotLength, pot.InnerHeight.Meters);
         PutUnlessDefault(PlanFields.PotMaterial, PlanWords.Materials, pot.Material);
         PutUnlessDefault(PlanFields.PotKind, PlanWords.PotKinds, pot.Kind);
+        Put(PlanFields.PotGauge, Measure.Gauge, pot.GaugePressure?.Pascals);
+        Put(PlanFields.PotPower, Measure.Watts, (double?)pot.HeaterPower?.Watts);
         double estimate = Pot.EstimateEmptyMass(pot.BaseDiameter, pot.BrimDiameter, pot.InnerHeight, pot.Material).Kilograms;
         if (!IsClose(estimate, pot.EmptyMass.Kilograms))
         {
@@ -183,6 +195,12 @@ internal sealed class PlanWriter
 
     private void PutHob(Hob hob, KitchenSetup kitchen)
     {
+        if (hob.Kind is HobKind.Crock or HobKind.Jacket)
+        {
+            // A vessel's own heater is told with the vessel.
+            return;
+        }
+
         if (kitchen.Hobs.Any(owned => IsSame(owned, hob)))
         {
             if (!string.Equals(kitchen.Hobs[0].Id, hob.Id, StringComparison.Ordinal))
@@ -296,7 +314,9 @@ internal sealed class PlanWriter
         && IsClose(owned.BaseDiameter.Meters, pot.BaseDiameter.Meters)
         && IsClose(owned.BrimDiameter.Meters, pot.BrimDiameter.Meters)
         && IsClose(owned.InnerHeight.Meters, pot.InnerHeight.Meters)
-        && IsClose(owned.EmptyMass.Kilograms, pot.EmptyMass.Kilograms);
+        && IsClose(owned.EmptyMass.Kilograms, pot.EmptyMass.Kilograms)
+        && IsClose(owned.GaugePressure?.Pascals ?? 0, pot.GaugePressure?.Pascals ?? 0)
+        && IsClose((double)(owned.HeaterPower?.Watts ?? 0), (double)(pot.HeaterPower?.Watts ?? 0));
 
     private static bool IsSame(Hob owned, Hob hob) =>
         string.Equals(owned.Id, hob.Id, StringComparison.Ordinal)

@@ -49,6 +49,39 @@ public sealed class KitchenPagesTests : IDisposable
     }
 
     [Fact]
+    public async Task A_vessel_that_heats_itself_is_added_with_its_power()
+    {
+        using HttpClient browser = app.Browser();
+        (string, string?)[] crock = [("name", "Crock"), ("pot-diameter", "26"), ("pot-height", "14"), ("pot-material", "stoneware"), ("pot-kind", "slow")];
+        Page asked = await SendAsync(browser, "/kitchen/pots/new", "save", crock);
+        Assert.Equal(HttpStatusCode.OK, asked.Status);
+        Assert.Contains("Give the power of the slow cooker", asked.Text, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/new", "save", [.. crock, ("pot-power", "250")])).Status);
+        Assert.Equal("250", (await GetAsync(browser, "/kitchen/pots/crock")).Form("save")["pot-power"]);
+        Assert.Contains("stoneware slow cooker of 250 W", (await GetAsync(browser, "/kitchen")).Text.Replace('\u00A0', ' '), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_pressure_of_a_cooker_is_kept_and_no_kettle_has_one()
+    {
+        using HttpClient browser = app.Browser();
+        (string, string?)[] cooker = [("name", "Cooker"), ("pot-diameter", "24"), ("pot-height", "20"), ("pot-kind", "pressure"), ("pot-gauge", "0,7")];
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/new", "save", cooker)).Status);
+        Page us = await GetAsync(browser, "/kitchen/pots/cooker?units=us");
+        Assert.Equal("10.153", us.Form("save")["pot-gauge"]);
+
+        // 10.153 psi is 0.700024 bar: saved untouched, it stays 0.7.
+        Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/cooker?units=us", us, "save")).Status);
+        Pot stored = (await app.Services.GetRequiredService<KitchenStore>().ReadAsync(TestContext.Current.CancellationToken)).Pots.Single(pot => pot.Value.Id == "cooker").Value;
+        Assert.Equal(70_000, stored.GaugePressure!.Value.Pascals, 1e-6);
+
+        Page kettle = await SendAsync(
+            browser, "/kitchen/pots/new", "save", ("name", "Kettle"), ("pot-diameter", "60"), ("pot-height", "40"), ("pot-kind", "kettle"), ("pot-power", "12000"), ("pot-gauge", "0.5"));
+        Assert.Equal(HttpStatusCode.OK, kettle.Status);
+        Assert.Contains("in its jacket, not over the stock", kettle.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Two_windows_on_one_pot_do_not_overwrite_each_other()
     {
         using HttpClient browser = app.Browser();

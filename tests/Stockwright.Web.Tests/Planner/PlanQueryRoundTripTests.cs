@@ -22,7 +22,13 @@ public class PlanQueryRoundTripTests
 
     private static readonly Gen<Pot> Pots = Gen.OneOf(
         Gen.Int[0, 1].Select(index => Book.Kitchen.Pots[index]),
-        Gen.Select(Gen.Double[0.09, 1.19], Gen.Double[0.09, 1.19], Gen.Double[0.05, 1.19], Gen.Enum<WallMaterial>(), Gen.Enum<PotKind>(), Gen.Double[0.2, 200].Nullable())
+        Gen.Select(Gen.Double[0.2, 0.3], Gen.Double[0.10, 0.16], Gen.Double[101, 399]).Select((diameter, height, watts) =>
+            Pot.Straight("own", "your own pot", Length.FromMeters(diameter), Length.FromMeters(height), material: WallMaterial.Stoneware) with { Kind = PotKind.SlowCooker, HeaterPower = Power.FromWatts(watts) }),
+        Gen.Select(Gen.Double[0.4, 0.6], Gen.Double[0.3, 0.9], Gen.Double[2100, 149_000]).Select((diameter, height, watts) =>
+            Pot.Straight("own", "your own pot", Length.FromMeters(diameter), Length.FromMeters(height)) with { Kind = PotKind.Kettle, HeaterPower = Power.FromWatts(watts) }),
+        Gen.Select(Gen.Double[0.2, 0.3], Gen.Double[0.51, 1.03].Nullable()).Select((diameter, bar) =>
+            Pot.Straight("own", "your own pot", Length.FromMeters(diameter), Length.FromCentimeters(20)) with { Kind = PotKind.PressureCooker, GaugePressure = bar is { } gauge ? Pressure.FromBars(gauge) : null }),
+        Gen.Select(Gen.Double[0.09, 1.19], Gen.Double[0.09, 1.19], Gen.Double[0.05, 1.19], Gen.Enum<WallMaterial>(), Gen.OneOfConst(PotKind.Open, PotKind.PressureCooker), Gen.Double[0.2, 200].Nullable())
             .Select((diameter, brim, height, material, kind, mass) => new Pot
             {
                 Id = "own",
@@ -39,7 +45,7 @@ public class PlanQueryRoundTripTests
 
     private static readonly Gen<Hob> Hobs = Gen.OneOf(
         Gen.Int[0, 1].Select(index => Book.Kitchen.Hobs[index]),
-        Gen.Select(Gen.Enum<HobKind>(), Gen.Double[0.21, 59], Gen.Double[0.06, 0.99].Nullable()).Select((kind, kilowatts, share) => new Hob
+        Gen.Select(Gen.OneOfConst(HobKind.Gas, HobKind.Coil, HobKind.SmoothTop, HobKind.SolidPlate, HobKind.Induction), Gen.Double[0.21, 59], Gen.Double[0.06, 0.99].Nullable()).Select((kind, kilowatts, share) => new Hob
         {
             Id = "own",
             Name = "your own hob",
@@ -98,7 +104,7 @@ public class PlanQueryRoundTripTests
 
     private static readonly Gen<PlanRequest> Requests =
         Gen.Select(Gen.Int[0, Book.Recipes.Recipes.Count - 1], Pots, Hobs, Lids, Goals, Schedules, Sites,
-            Gen.Select(Gen.Double[41, 124].Nullable(), Gen.Int[1, 4319].Nullable(), Gen.Int[20, 360], Gen.Enum<TopUpRule>(), Gen.Bool, Gen.Bool, Gen.Enum<MirepoixTime>().Nullable(), Gen.Bool))
+            Gen.Select(Gen.Double[41, 124].Nullable(), Gen.Int[1, 4319].Nullable(), Gen.Int[20, 360], Gen.Enum<TopUpRule>(), Gen.Bool, Gen.Bool, Gen.Enum<MirepoixTime>().Nullable(), Gen.Select(Gen.Bool, Gen.Bool, Gen.Enum<SlowCookerSetting>())))
             .Select((recipeIndex, pot, hob, lid, goal, schedule, site, rest) =>
             {
                 StockRecipe recipe = Book.Recipes.Recipes[recipeIndex];
@@ -117,7 +123,9 @@ public class PlanQueryRoundTripTests
                     CheckInterval = TimeSpan.FromMinutes(rest.Item3),
                     TopUp = rest.Item4,
                     Mirepoix = rest.Item7,
-                    HeatsUpCovered = rest.Item8,
+                    HeatsUpCovered = rest.Item8.Item1,
+                    SimmersInOven = rest.Item8.Item2,
+                    Setting = pot.Kind == PotKind.SlowCooker ? rest.Item8.Item3 : SlowCookerSetting.High,
                     FillTo = Marks[rest.Item3 % Marks.Length],
                     Way = SplitWays[rest.Item3 % SplitWays.Length],
                     PotCount = 1 + (rest.Item3 % 4),
@@ -155,6 +163,7 @@ public class PlanQueryRoundTripTests
     [InlineData("simmer", "88.5")]
     [InlineData("altitude", "1609")]
     [InlineData("pot-diameter", "28")]
+    [InlineData("pot-gauge", "0.7")]
     [InlineData("bones-0-kg", "2.35")]
     [InlineData("litres", "abc")]
     public void There_and_back_a_cook_finds_what_was_typed(string field, string typed)
@@ -277,6 +286,9 @@ public class PlanQueryRoundTripTests
         Close(expected.Pot.InnerHeight.Meters, actual.Pot.InnerHeight.Meters, "height");
         Close(expected.Pot.EmptyMass.Kilograms, actual.Pot.EmptyMass.Kilograms, "mass");
         Assert.Equal((expected.Pot.Material, expected.Pot.Kind), (actual.Pot.Material, actual.Pot.Kind));
+        Close(expected.Pot.GaugePressure?.Pascals ?? -1, actual.Pot.GaugePressure?.Pascals ?? -1, "gauge");
+        Close((double)(expected.Pot.HeaterPower?.Watts ?? -1), (double)(actual.Pot.HeaterPower?.Watts ?? -1), "heater");
+        Assert.Equal((expected.Setting, expected.SimmersInOven), (actual.Setting, actual.SimmersInOven));
         Assert.Equal((expected.Hob.Id, expected.Hob.Kind), (actual.Hob.Id, actual.Hob.Kind));
         Close((double)expected.Hob.RatedPower.Watts, (double)actual.Hob.RatedPower.Watts, "power");
         Close(expected.Hob.OwnEfficiency?.DecimalFractions ?? -1, actual.Hob.OwnEfficiency?.DecimalFractions ?? -1, "efficiency");
