@@ -23,7 +23,7 @@ internal static class WeighedPotForm
             return null;
         }
 
-        if (kelvins < site.Room.Kelvins + 20)
+        if (kelvins <= site.Room.Kelvins + 20)
         {
             reader.Report(PlanFields.Simmer, "That is hardly warmer than the room: nothing to weigh.");
             return null;

@@ -12,6 +12,12 @@ internal static class NightClock
 
     public static IReadOnlyList<PotAction> Keep(LogView view, Dictionary<string, DateTimeOffset> dues, StageScript stage, IReadOnlyList<PotAction> actions)
     {
+        if (view.Plan.Request.SimmersInOven)
+        {
+            // Into the oven and out of it by the simmer's own clock, no night.
+            return actions;
+        }
+
         Dictionary<string, DateTimeOffset> planned = [];
         foreach (Planning.PlanStep step in view.Plan.Timeline.Steps)
         {

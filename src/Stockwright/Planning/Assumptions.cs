@@ -30,6 +30,11 @@ internal static class Assumptions
             Of("strain-loss", "Lost in straining, transfer and tasting", LiquorExchange.StrainLoss, "Yield."),
             Of("cover", "Water over the solids at the start", LiquorExchange.CoverDepth, "Water to the line."),
         ];
+        if (request.Pot.Kind == PotKind.SlowCooker)
+        {
+            list.AddRange(SlowCooker(request, boiling));
+        }
+
         if (heaviest is not null)
         {
             string name = heaviest.Ingredient.Name.ToLowerInvariant();
@@ -85,6 +90,28 @@ internal static class Assumptions
 
         return list;
     }
+
+    /// <summary>What the warm-up of a slow cooker turns on.</summary>
+    private static IEnumerable<Assumption> SlowCooker(PlanRequest request, BoilingReport boiling)
+    {
+        Stated<double> loss = OwnHeat.SlowLoss;
+        double kelvins = boiling.Reached.DegreesCelsius - request.Site.Room.DegreesCelsius;
+        Power Watts(double perKelvin) => Power.FromWatts(perKelvin * kelvins);
+        yield return new(
+            "slow-loss",
+            "Heat the slow cooker loses at its simmer",
+            new Band<IQuantity>(Watts(loss.Low), Watts(loss.Value), Watts(loss.High)),
+            loss.Provenance,
+            loss.Source,
+            "Time to get hot, and whether it gets there.");
+        if (request.Setting == SlowCookerSetting.Low)
+        {
+            yield return Of("slow-low", "Power on low, of that on high", Ratios(OwnHeat.LowShare), "Time to get hot.");
+        }
+    }
+
+    private static Stated<Ratio> Ratios(Stated<double> figure) => new(
+        Ratio.FromDecimalFractions(figure.Value), Ratio.FromDecimalFractions(figure.Low), Ratio.FromDecimalFractions(figure.High), figure.Provenance, figure.Source);
 
     /// <summary>Ten hours at 95 C, which is nearly all.</summary>
     private static Stated<Ratio> Released(SolidCharge charge)

@@ -164,7 +164,7 @@ internal static class Notices
         notices.Add(new(NoticeLevel.Hint, "locked-lid", "The lid is on, and locked while it is at pressure: skim before, and add what goes in late after opening. With the lid off or ajar it cooks as an open pot.", "lid"));
         if (request.SimmerTemperature is null)
         {
-            notices.Add(new(NoticeLevel.Hint, "pressure-heat", $"At its pressure the cooker holds {KitchenFormat.Both(boiling.Reached)} here, so the plan uses that instead of the recipe's {KitchenFormat.Both(stage.Target)}.", "simmer"));
+            notices.Add(new(NoticeLevel.Hint, "pressure-heat", $"At {KitchenFormat.Gauge(request.Pot.GaugePressure ?? Kitchen.Pot.UsualGaugePressure)} over the air the cooker holds {KitchenFormat.Both(boiling.Reached)} here, so the plan uses that instead of the recipe's {KitchenFormat.Both(stage.Target)}.", "simmer"));
         }
 
         if (request.SimmerTime is null)

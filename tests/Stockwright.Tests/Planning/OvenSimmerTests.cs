@@ -1,5 +1,6 @@
 using Stockwright.Cooking;
 using Stockwright.Kitchen;
+using Stockwright.Logbook;
 using Stockwright.Planning;
 using Stockwright.Recipes;
 using Stockwright.Tests.Cooking;
@@ -93,6 +94,29 @@ public sealed class OvenSimmerTests
         BatchCourse course = Batches.Of(plan, "nz-template").Writing().Done(0, "heatup-1").Now(120);
         Assert.DoesNotContain(course.Expected.Timeline.Steps, step => step.Kind == StepKind.Check);
         Assert.Equal(2, course.Expected.Timeline.Steps.Count(step => step.Kind == StepKind.NightHold));
+    }
+
+    /// <summary>It simmers 40 minutes late: the oven keeps to the simmer, not to the clock on the wall as a night does.</summary>
+    [Fact]
+    public void A_late_pot_goes_in_and_comes_out_later()
+    {
+        BatchPlan plan = WithoutLateAdditions().Plan();
+        double late = plan.HeatUp.Time.Central.TotalMinutes + 40;
+        BatchCourse course = Batches.Of(plan, "nz-template").Writing().Done(0, "heatup-1").Enter(late, new LogFact.Simmers()).Now(late + 1);
+        PlanStep[] holds = [.. course.Expected.Timeline.Steps.Where(step => step.Kind == StepKind.NightHold)];
+        Assert.Equal(late + 20, (holds[0].At - plan.Timeline.HeatOn).TotalMinutes, 0.1);
+        Assert.Equal(late + 240, (holds[1].At - plan.Timeline.HeatOn).TotalMinutes, 0.1);
+    }
+
+    /// <summary>Moved into the oven and said so: the pot is taken to be there, and simmers on.</summary>
+    [Fact]
+    public void What_is_entered_stands_for_the_step()
+    {
+        BatchPlan plan = WithoutLateAdditions().Plan();
+        double into = plan.HeatUp.Time.Central.TotalMinutes + 25;
+        BatchCourse course = Batches.Of(plan, "nz-template").Writing().Done(0, "heatup-1").Enter(into, new LogFact.HeatMoved(LogFact.HeatMoved.Oven)).Now(into + 60);
+        Assert.Equal(StepStanding.Done, course.Steps.Single(step => step.Step.Key == "nighthold-1").Standing);
+        Assert.InRange(course.Pot!.Temperature.DegreesCelsius, 90, 93.5);
     }
 
     private static PlanRequest Chicken() => PlanRequests.For("white-chicken") with { SimmersInOven = true };
