@@ -67,6 +67,11 @@ public sealed class OvenSimmerTests
         Assert.Equal(93, oven.Simmer.Samples[^1].Temperature.DegreesCelsius, 0.5);
     }
 
+    /// <summary>The oven of 110 to 120 °C holds what the cook wants, not the 93 °C of a night's low oven.</summary>
+    [Fact]
+    public void It_keeps_the_simmer_asked_for() =>
+        Assert.Equal(96, WithoutLateAdditions().At(Temperature.FromDegreesCelsius(96)).Plan().Simmer.Samples[^1].Temperature.DegreesCelsius, 0.3);
+
     [Fact]
     public void What_it_needs_is_said_beside_the_field()
     {

@@ -1,6 +1,8 @@
 using Stockwright.Cooking;
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
+using Stockwright.Recipes;
 using Stockwright.Simmering;
 using Stockwright.Tests.Cooking;
 using UnitsNet;
@@ -63,6 +65,27 @@ public sealed class SlowCookerTests
         Assert.Equal(weak.HeatUp.Time.Central, strong.HeatUp.Time.Central);
         Assert.True(strong.HasNotice("own-heater"));
         Assert.False(PlanRequests.For("white-chicken").Plan().HasNotice("own-heater"));
+    }
+
+    /// <summary>The lid is on from the start, whatever is asked of the heat-up.</summary>
+    [Fact]
+    public void It_heats_up_with_its_lid_on()
+    {
+        PlanRequest strong = Chicken().In(PlanRequests.SlowCooker(26, 14, 400));
+        Assert.Equal((strong with { HeatsUpCovered = true }).Plan().HeatUp.Time.Central, strong.Plan().HeatUp.Time.Central);
+    }
+
+    /// <summary>At 76 K over a room of 22 °C: 1.2 W/K (0.8 to 1.8) is 91 W (61 to 137).</summary>
+    [Fact]
+    public void The_plan_says_what_it_leans_on()
+    {
+        BatchPlan plan = (Chicken() with { Setting = SlowCookerSetting.Low }).Plan();
+        Assumption loss = plan.Assumptions.Single(one => one.Key == "slow-loss");
+        Assert.Equal(91.2, (double)((Power)loss.Value.Central).Watts, 0.1);
+        Assert.Equal(136.8, (double)((Power)loss.Value.High).Watts, 0.1);
+        Assert.Equal(75, ((Ratio)plan.Assumptions.Single(one => one.Key == "slow-low").Value.Central).Percent, 1e-9);
+        Assert.DoesNotContain(Chicken().Plan().Assumptions, one => one.Key == "slow-low");
+        Assert.DoesNotContain(PlanRequests.For("white-chicken").Plan().Assumptions, one => one.Key == "slow-loss");
     }
 
     /// <summary>Just under the boil on either setting: 100 °C at 1013.25 hPa less 2 K; low only takes longer.</summary>
@@ -141,6 +164,17 @@ public sealed class SlowCookerTests
     [InlineData("pork-bone-broth")]
     public void What_is_drawn_cool_boiled_hard_or_boiled_down_is_made_in_an_open_pot(string recipe) =>
         Assert.Contains(BatchPlanner.Plan((PlanRequests.For(recipe) with { Lid = LidPosition.On }).In(PlanRequests.SlowCooker(26, 14)).Making(1)).Problems, problem => problem.Message.Contains("open pot", StringComparison.Ordinal));
+
+    /// <summary>A stock of one simmer at 80 °C for two hours.</summary>
+    [Fact]
+    public void What_simmers_well_below_the_boil_is_refused()
+    {
+        PlanRequest chicken = Chicken();
+        SimmerStage cool = chicken.Recipe.Stages[0] with { Target = Temperature.FromDegreesCelsius(80), Least = Temperature.FromDegreesCelsius(78) };
+        InputProblem problem = (chicken with { Recipe = chicken.Recipe with { Stages = [cool] } }).Problem();
+        Assert.Equal("recipe", problem.Field);
+        Assert.Contains("drawn cooler", problem.Message, StringComparison.Ordinal);
+    }
 
     /// <summary>Through the night it runs as by day, and the cook is told that the night's own plan does not count.</summary>
     [Fact]
