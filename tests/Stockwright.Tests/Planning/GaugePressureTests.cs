@@ -34,6 +34,24 @@ public sealed class GaugePressureTests
         Assert.Contains("0.7 bar (10.2 psi)", hold.Detail.Replace('\u00A0', ' '), StringComparison.Ordinal);
     }
 
+    /// <summary>What every maker's instructions say (common practice, no source), each at its step.</summary>
+    [Fact]
+    public void The_script_of_a_locked_pot_says_what_guards_the_hands()
+    {
+        IReadOnlyList<PlanStep> steps = Chicken(null).Plan().Timeline.Steps;
+        PlanStep Step(StepKind kind) => steps.Single(step => step.Kind == kind);
+        string Said(StepKind kind) => Step(kind).Detail + " " + string.Join(' ', Step(kind).Cautions.Select(caution => caution.Text));
+        Assert.Contains("Valve and vent clear, gasket clean", Said(StepKind.Lock), StringComparison.Ordinal);
+        Assert.Contains("two thirds for most, half for what foams or swells", Said(StepKind.Lock), StringComparison.Ordinal);
+        Assert.Contains("less liquid than the maker asks", Said(StepKind.Lock), StringComparison.Ordinal);
+        Assert.Contains("until the air is out", Said(StepKind.Pressurize), StringComparison.Ordinal);
+        Assert.Contains("Never force the lid", Said(StepKind.HoldPressure), StringComparison.Ordinal);
+        Assert.Contains("do not vent it", Said(StepKind.Release), StringComparison.Ordinal);
+        Assert.Contains("Only when the pressure indicator is down", Said(StepKind.Open), StringComparison.Ordinal);
+        Assert.Contains("away from you", Said(StepKind.Open), StringComparison.Ordinal);
+        Assert.All(steps.SelectMany(step => step.Cautions), caution => Assert.NotEmpty(caution.Source));
+    }
+
     [Theory]
     [InlineData(0.4)]
     [InlineData(1.2)]
@@ -77,6 +95,16 @@ public sealed class GaugePressureTests
         BatchPlan plan = little.SimmeringFor(8).Plan();
         Assert.True(plan.HasNotice("sealed-nears-dry"));
         Assert.False(plan.HasNotice("runs-dry"));
+    }
+
+    /// <summary>Three days at 0.05 kg/h take 3.6 L, more than is in it.</summary>
+    [Fact]
+    public void What_would_run_dry_behind_the_lid_is_refused()
+    {
+        PlanRequest little = (PlanRequests.For("mushroom") with { Lid = LidPosition.On }).In(PlanRequests.PressureCooker(20, 14)).Making(0.8);
+        InputProblem problem = little.SimmeringFor(72).Problem();
+        Assert.Equal("hours", problem.Field);
+        Assert.Contains("Locked, this cooker would run dry", problem.Message, StringComparison.Ordinal);
     }
 
     private static PlanRequest Chicken(Pressure? gauge) =>

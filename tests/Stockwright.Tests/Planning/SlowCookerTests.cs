@@ -71,7 +71,8 @@ public sealed class SlowCookerTests
     [Fact]
     public void It_heats_up_with_its_lid_on()
     {
-        PlanRequest strong = Chicken().In(PlanRequests.SlowCooker(26, 14, 400));
+        // Narrow and strong: open, too, it would get there, only later.
+        PlanRequest strong = Chicken().In(PlanRequests.SlowCooker(16, 14, 400)).Making(0.5);
         Assert.Equal((strong with { HeatsUpCovered = true }).Plan().HeatUp.Time.Central, strong.Plan().HeatUp.Time.Central);
     }
 
@@ -109,6 +110,14 @@ public sealed class SlowCookerTests
         Assert.Contains("2 hour/4 hour rule of Food Standards Australia New Zealand", told.Message, StringComparison.Ordinal);
         Assert.Contains("your local code stands above it", told.Message, StringComparison.Ordinal);
         Assert.False(Chicken().Plan().HasNotice("slow-warm-up"));
+    }
+
+    [Fact]
+    public void Its_lid_is_on_unless_the_cook_says_otherwise()
+    {
+        PlanRequest open = PlanRequests.For("white-chicken");
+        Assert.Equal(LidPosition.On, PlanRequest.UsualLid(PlanRequests.SlowCooker(26, 14), open.Recipe));
+        Assert.Equal(open.Recipe.Lid, PlanRequest.UsualLid(PlanRequests.Kettle(60, 40), open.Recipe));
     }
 
     [Fact]
@@ -182,6 +191,7 @@ public sealed class SlowCookerTests
     {
         BatchPlan plan = Chicken().Starting(PlanRequests.Morning.AddHours(12), NightPlan.StopAndCool).Plan();
         Assert.True(plan.HasNotice("slow-night"));
+        Assert.Equal(plan.Timeline.HeatOff, Chicken().Starting(PlanRequests.Morning.AddHours(12), NightPlan.OvenHold).Plan().Timeline.HeatOff, TimeSpan.FromSeconds(1));
         Assert.DoesNotContain(plan.Timeline.Steps, step => step.Kind == StepKind.NightHold);
     }
 
