@@ -75,7 +75,7 @@ internal static class EquipmentReader
         };
         foreach (InputProblem problem in PotRules.Problems(pot).Where(problem => !reader.Problems.Any(told => string.Equals(told.Field, problem.Field, StringComparison.Ordinal))))
         {
-            reader.Report(shape == PotShape.Volume && problem.Field == PlanFields.PotHeight ? PlanFields.PotVolume : problem.Field, problem.Message);
+            reader.Report(shape == PotShape.Volume && string.Equals(problem.Field, PlanFields.PotHeight, StringComparison.Ordinal) ? PlanFields.PotVolume : problem.Field, problem.Message);
         }
 
         return reader.Problems.Count > before ? null : pot;

@@ -1,5 +1,4 @@
 using Stockwright.Kitchen;
-using Stockwright.Measures;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
 using UnitsNet;

@@ -16,11 +16,11 @@ public sealed class KettleTests
         Assert.Equal("Drain and strain", strain.Title);
         Assert.Contains("draw-off valve", strain.Detail, StringComparison.Ordinal);
         Assert.Contains("tilt the kettle slowly", strain.Detail, StringComparison.Ordinal);
-        Caution draining = Assert.Single(strain.Cautions, caution => caution.Code == "kettle-draining");
+        Caution draining = Assert.Single(strain.Cautions, caution => caution.Code is "kettle-draining");
         Assert.Contains("stand aside", draining.Text, StringComparison.Ordinal);
-        Assert.DoesNotContain(steps, step => step.Cautions.Any(caution => caution.Code == "heavy-pot"));
-        Assert.Contains(steps.Single(step => step.Kind == StepKind.Fill).Cautions, caution => caution.Code == "kettle-valve");
-        Assert.Contains(steps.Single(step => step.Kind == StepKind.HeatUp).Cautions, caution => caution.Code == "kettle-lid");
+        Assert.DoesNotContain(steps, step => step.Cautions.Any(caution => caution.Code is "heavy-pot"));
+        Assert.Contains(steps.Single(step => step.Kind == StepKind.Fill).Cautions, caution => caution.Code is "kettle-valve");
+        Assert.Contains(steps.Single(step => step.Kind == StepKind.HeatUp).Cautions, caution => caution.Code is "kettle-lid");
         Assert.StartsWith("Lid open", steps.Single(step => step.Kind == StepKind.HeatUp).Detail, StringComparison.Ordinal);
     }
 

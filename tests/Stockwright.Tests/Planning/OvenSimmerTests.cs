@@ -37,8 +37,8 @@ public sealed class OvenSimmerTests
     public void Each_caution_stands_at_its_step()
     {
         PlanStep[] holds = [.. WithoutLateAdditions().Plan().Timeline.Steps.Where(step => step.Kind == StepKind.NightHold)];
-        Assert.Contains(holds[0].Cautions, caution => caution.Code == "pot-into-oven" && caution.Text.Contains("knee height", StringComparison.Ordinal));
-        Assert.Contains(holds[1].Cautions, caution => caution.Code == "pot-out-of-oven" && caution.Text.Contains("dry, thick cloths", StringComparison.Ordinal));
+        Assert.Contains(holds[0].Cautions, caution => caution.Code is "pot-into-oven" && caution.Text.Contains("knee height", StringComparison.Ordinal));
+        Assert.Contains(holds[1].Cautions, caution => caution.Code is "pot-out-of-oven" && caution.Text.Contains("dry, thick cloths", StringComparison.Ordinal));
     }
 
     /// <summary>Vegetables and herbs of the last hour take it out for good, so that it is lifted only twice.</summary>
@@ -120,7 +120,7 @@ public sealed class OvenSimmerTests
         BatchPlan plan = WithoutLateAdditions().Plan();
         double into = plan.HeatUp.Time.Central.TotalMinutes + 25;
         BatchCourse course = Batches.Of(plan, "nz-template").Writing().Done(0, "heatup-1").Enter(into, new LogFact.HeatMoved(LogFact.HeatMoved.Oven)).Now(into + 60);
-        Assert.Equal(StepStanding.Done, course.Steps.Single(step => step.Step.Key == "nighthold-1").Standing);
+        Assert.Equal(StepStanding.Done, course.Steps.Single(step => step.Step.Key is "nighthold-1").Standing);
         Assert.InRange(course.Pot!.Temperature.DegreesCelsius, 90, 93.5);
     }
 

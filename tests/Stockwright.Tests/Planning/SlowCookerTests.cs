@@ -81,12 +81,12 @@ public sealed class SlowCookerTests
     public void The_plan_says_what_it_leans_on()
     {
         BatchPlan plan = (Chicken() with { Setting = SlowCookerSetting.Low }).Plan();
-        Assumption loss = plan.Assumptions.Single(one => one.Key == "slow-loss");
+        Assumption loss = plan.Assumptions.Single(one => one.Key is "slow-loss");
         Assert.Equal(91.2, (double)((Power)loss.Value.Central).Watts, 0.1);
         Assert.Equal(136.8, (double)((Power)loss.Value.High).Watts, 0.1);
-        Assert.Equal(75, ((Ratio)plan.Assumptions.Single(one => one.Key == "slow-low").Value.Central).Percent, 1e-9);
-        Assert.DoesNotContain(Chicken().Plan().Assumptions, one => one.Key == "slow-low");
-        Assert.DoesNotContain(PlanRequests.For("white-chicken").Plan().Assumptions, one => one.Key == "slow-loss");
+        Assert.Equal(75, ((Ratio)plan.Assumptions.Single(one => one.Key is "slow-low").Value.Central).Percent, 1e-9);
+        Assert.DoesNotContain(Chicken().Plan().Assumptions, one => one.Key is "slow-low");
+        Assert.DoesNotContain(PlanRequests.For("white-chicken").Plan().Assumptions, one => one.Key is "slow-loss");
     }
 
     /// <summary>Just under the boil on either setting: 100 °C at 1013.25 hPa less 2 K; low only takes longer.</summary>
@@ -105,7 +105,7 @@ public sealed class SlowCookerTests
     public void A_slow_way_past_60_degrees_is_told()
     {
         PlanRequest big = (PlanRequests.For("white-chicken") with { Lid = LidPosition.On, Goal = new PlanGoal.FillPot() }).In(PlanRequests.SlowCooker(28, 14, 100)).SimmeringFor(8);
-        PlanNotice told = big.Plan().Notices.Single(notice => notice.Code == "slow-warm-up");
+        PlanNotice told = big.Plan().Notices.Single(notice => notice.Code is "slow-warm-up");
         Assert.Equal(NoticeLevel.Warning, told.Level);
         Assert.Contains("2 hour/4 hour rule of Food Standards Australia New Zealand", told.Message, StringComparison.Ordinal);
         Assert.Contains("your local code stands above it", told.Message, StringComparison.Ordinal);

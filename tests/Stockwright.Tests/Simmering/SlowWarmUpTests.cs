@@ -1,6 +1,5 @@
 using Stockwright.Kitchen;
 using Stockwright.Physics;
-using Stockwright.Planning;
 using Stockwright.Simmering;
 using Stockwright.Tests.Planning;
 using UnitsNet;

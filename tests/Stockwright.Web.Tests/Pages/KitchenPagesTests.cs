@@ -72,7 +72,7 @@ public sealed class KitchenPagesTests : IDisposable
 
         // 10.153 psi is 0.700024 bar: saved untouched, it stays 0.7.
         Assert.Equal(HttpStatusCode.SeeOther, (await SendAsync(browser, "/kitchen/pots/cooker?units=us", us, "save")).Status);
-        Pot stored = (await app.Services.GetRequiredService<KitchenStore>().ReadAsync(TestContext.Current.CancellationToken)).Pots.Single(pot => pot.Value.Id == "cooker").Value;
+        Pot stored = (await app.Services.GetRequiredService<KitchenStore>().ReadAsync(TestContext.Current.CancellationToken)).Pots.Single(pot => pot.Value.Id is "cooker").Value;
         Assert.Equal(70_000, stored.GaugePressure!.Value.Pascals, 1e-6);
 
         Page kettle = await SendAsync(
