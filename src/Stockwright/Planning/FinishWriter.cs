@@ -57,8 +57,9 @@ internal sealed class FinishWriter(TimelineParts parts)
         return Ended(StepKind.Portion, builder.Then(at, StepKind.Portion, "Measure, portion and label", "Name, date and size on every tub; oldest to the front.", portioning, portioning, cautions));
     }
 
-    /// <summary>The heat went off to let the pressure fall, and did not come on again.</summary>
-    private bool HeatIsOff => request.IsUnderPressure && parts.Outcome.StageStarts.Count <= PressureStages.Late;
+    /// <summary>The heat went off to let the pressure fall, or when it went into the oven, and did not come on again.</summary>
+    private bool HeatIsOff => (request.IsUnderPressure && parts.Outcome.StageStarts.Count <= PressureStages.Late)
+        || (request.SimmersInOven && !VesselSteps.LeavesOvenEarly(parts.Outcome));
 
     private DateTimeOffset Ended(StepKind kind, DateTimeOffset end) => parts.Ended is { } ended ? ended(kind, end) : end;
 }

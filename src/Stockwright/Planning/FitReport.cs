@@ -27,6 +27,9 @@ public enum FillLimit
     /// <summary>At most two thirds, for a pressure cooker.</summary>
     TwoThirds,
 
+    /// <summary>At most 80 % of the brim volume, for a kettle.</summary>
+    EightyPercentOfBrim,
+
     /// <summary>At most three quarters, for a slow cooker.</summary>
     ThreeQuarters,
 

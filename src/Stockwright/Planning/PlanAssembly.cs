@@ -180,7 +180,7 @@ internal sealed class PlanAssembly
 
         if (request.TopUp == TopUpRule.None && fitted.Outcome.SteamKilograms > fitted.WaterKilograms / 2)
         {
-            return [BoilsDry];
+            return [VesselNotices.BoilsDry(request)];
         }
 
         string field = request.Goal switch

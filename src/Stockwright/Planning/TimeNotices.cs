@@ -2,7 +2,6 @@ using System.Globalization;
 using Stockwright.Measures;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
-using UnitsNet;
 
 namespace Stockwright.Planning;
 
@@ -11,10 +10,6 @@ internal static class TimeNotices
 {
     /// <summary>A pot longer on its way up than this is told (practice).</summary>
     private static readonly TimeSpan LongHeatUp = TimeSpan.FromHours(2);
-
-    /// <summary>Longer than this under 60 C on the way up is told: food that has been between 5 and 60 C for 4 h is thrown away (Food Standards Australia New Zealand, Safe Food Australia, 2 h/4 h rule).</summary>
-    private static readonly Temperature Warm = Temperature.FromDegreesCelsius(60);
-    private static readonly TimeSpan LongWarm = TimeSpan.FromHours(4);
 
     /// <summary>Lists them.</summary>
     /// <param name="asked">What the cook asked.</param>
@@ -43,35 +38,8 @@ internal static class TimeNotices
             notices.Add(new(NoticeLevel.Warning, "slow-heat-up", $"It takes {KitchenFormat.Text(TimeSpan.FromSeconds(heatUp))} to come to the simmer on this heat. A lid, hot water or a stronger ring makes it sooner.", "hob"));
         }
 
-        if (WarmAfter(outcome) is { } warm && warm > LongWarm)
-        {
-            notices.Add(new(NoticeLevel.Warning, "slow-warm-up", $"On the way up it is below {KitchenFormat.Both(Warm)} for {KitchenFormat.Text(warm)}: too long for raw bones and meat by most rules. Start with hot water, a smaller batch or more heat.", "hob"));
-        }
-
         AddHours(asked, notices);
         return notices;
-    }
-
-    /// <summary>When the pot passes 60 C on its way up; null when that is not asked of it, or never happens.</summary>
-    private static TimeSpan? WarmAfter(SimmerOutcome outcome)
-    {
-        if (outcome.Points is not [var last, ..])
-        {
-            return null;
-        }
-
-        foreach (SimmerOutcome.PointInTime point in outcome.Points)
-        {
-            if (point.Celsius >= Warm.DegreesCelsius)
-            {
-                double share = point.Celsius > last.Celsius ? (Warm.DegreesCelsius - last.Celsius) / (point.Celsius - last.Celsius) : 1;
-                return TimeSpan.FromSeconds(last.Seconds + (Math.Clamp(share, 0, 1) * (point.Seconds - last.Seconds)));
-            }
-
-            last = point;
-        }
-
-        return null;
     }
 
     /// <summary>A time of the cook's own outside the recipe's range.</summary>

@@ -49,8 +49,8 @@ public sealed class OvenSimmerTests
         PlanStep[] holds = [.. plan.Timeline.Steps.Where(step => step.Kind == StepKind.NightHold)];
         PlanStep add = Assert.Single(plan.Timeline.Steps, step => step.Kind == StepKind.Add);
         Assert.Equal(2, holds.Length);
-        Assert.Equal(add.At, holds[1].At, TimeSpan.FromSeconds(1));
-        Assert.Equal(1, (plan.Timeline.HeatOff - add.At).TotalHours, 1e-3);
+        Assert.Equal(add.At, holds[1].At + StepTimes.OvenLift, TimeSpan.FromSeconds(1));
+        Assert.Equal(1, (plan.Timeline.HeatOff - holds[1].At).TotalHours, 1e-3);
         Assert.True(plan.HasNotice("oven-late"));
         Assert.Equal("Heat off, let it stand", plan.Timeline.Steps.Single(step => step.Kind == StepKind.Stand).Title);
     }
