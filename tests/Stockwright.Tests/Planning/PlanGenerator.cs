@@ -11,7 +11,7 @@ namespace Stockwright.Tests.Planning;
 internal static class PlanGenerator
 {
     private static readonly Gen<Pot> Pots =
-        Gen.Select(Gen.Double[8, 60], Gen.Double[0.75, 1.4], Gen.Double[8, 60], Gen.Int[0, 5], Gen.Enum<WallMaterial>())
+        Gen.Select(Gen.Double[8, 60], Gen.Double[0.75, 1.4], Gen.Double[8, 60], Gen.Int[0, 8], Gen.Enum<WallMaterial>())
             .Select((diameter, taper, height, shape, material) =>
             {
                 double brim = shape < 3 ? diameter : Math.Clamp(diameter * taper, 8, 120);
@@ -19,7 +19,19 @@ internal static class PlanGenerator
                 return pot with
                 {
                     Material = material,
-                    Kind = shape == 5 ? PotKind.PressureCooker : PotKind.Open,
+                    Kind = shape switch
+                    {
+                        5 => PotKind.PressureCooker,
+                        6 => PotKind.SlowCooker,
+                        7 => PotKind.Kettle,
+                        _ => PotKind.Open,
+                    },
+                    HeaterPower = shape switch
+                    {
+                        6 => Power.FromWatts(100 + (300 * (taper - 0.75) / 0.65)),
+                        7 => Power.FromKilowatts(3 + (40 * (taper - 0.75))),
+                        _ => null,
+                    },
                     EmptyMass = Pot.EstimateEmptyMass(pot.BaseDiameter, pot.BrimDiameter, pot.InnerHeight, material),
                 };
             });
@@ -93,6 +105,8 @@ internal static class PlanGenerator
             TopUp = wish.TopUp,
             FillTo = Mark(goal.Seed),
             Way = goal.Seed % 11 is var way && way < 4 ? (SplitWay)way : null,
+            SimmersInOven = goal.Seed % 13 == 0,
+            Setting = goal.Seed % 2 == 0 ? SlowCookerSetting.High : SlowCookerSetting.Low,
             PotCount = 1 + (goal.Seed % 3),
             HobCount = 1 + (goal.Seed % 4),
             WithOptional = goal.Seed % 4 == 0 ? [] : recipe.Lines.Where(line => line.IsOptional).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal),
