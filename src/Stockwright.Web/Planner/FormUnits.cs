@@ -19,7 +19,7 @@ internal static class FormUnits
             KeyValuePair.Create(PlanFields.Units, ReaderUnits.Word(to)),
             .. form.Entries
                 .Where(entry => !string.Equals(entry.Key, PlanFields.Units, StringComparison.Ordinal))
-                .Select(entry => measureOf(entry.Key) is { } measure ? KeyValuePair.Create(entry.Key, PlanWriter.Turn(entry.Value, measure, from, to)) : entry),
+                .Select(entry => measureOf(entry.Key) is { } measure ? KeyValuePair.Create(entry.Key, PlanUnits.Turn(entry.Value, measure, from, to)) : entry),
         ]);
     }
 }

@@ -108,7 +108,7 @@ public static class PlanQuery
     /// <param name="form">As typed.</param>
     /// <param name="standing">Measures of the numbers where the form does not say.</param>
     /// <param name="to">Measures wanted.</param>
-    public static TypedForm InUnits(TypedForm form, UnitSystem standing, UnitSystem to) => PlanWriter.Convert(form, standing, to);
+    public static TypedForm InUnits(TypedForm form, UnitSystem standing, UnitSystem to) => PlanUnits.Convert(form, standing, to);
 
     private static StockRecipe? ReadRecipe(FieldReader reader, PlanningBook book)
     {

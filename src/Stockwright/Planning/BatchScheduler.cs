@@ -15,6 +15,9 @@ internal enum Punctuality
     /// <summary>As asked.</summary>
     AsAsked,
 
+    /// <summary>In time only with work in the night, which the cook has not asked for.</summary>
+    OnlyByNight,
+
     /// <summary>The start asked for has passed: it starts now.</summary>
     StartHasPassed,
 
@@ -52,13 +55,16 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
         LaidTimeline latest = LatestInTime(Laid, by, request.Schedule.Night == NightPlan.KeepFree);
         if (latest.Timeline.Start >= now || now is null)
         {
-            return latest;
+            return WithNight(latest);
         }
 
         // Started now it may still be in time, for what waits for the morning does not wait longer.
         LaidTimeline soonest = From(now.Value);
-        return soonest.Timeline.Ready <= by ? soonest : soonest with { Punctuality = Punctuality.TooLate };
+        return soonest.Timeline.Ready <= by ? WithNight(soonest) : soonest with { Punctuality = Punctuality.TooLate };
     }
+
+    private LaidTimeline WithNight(LaidTimeline laid) =>
+        request.Schedule.Night == NightPlan.KeepFree && NightSettler.HasWork(request.Schedule, laid.Timeline) ? laid with { Punctuality = Punctuality.OnlyByNight } : laid;
 
     /// <summary>Lays the timeline from the moment the heat goes on.</summary>
     public LaidTimeline Lay(FittedWish wish, BlanchPlan? blanch, DateTimeOffset heatOn)
@@ -85,7 +91,7 @@ internal sealed class BatchScheduler(PlanRequest request, ScriptWriter writer, S
             if (!later.Timeline.Steps.Any(step => step.InNight))
             {
                 bool inTime = later.Timeline.Ready <= request.Schedule.ReadyBy;
-                return later with { Punctuality = inTime ? Punctuality.AsAsked : laid.Punctuality };
+                return later with { Punctuality = inTime ? Punctuality.AsAsked : laid.Punctuality == Punctuality.OnlyByNight ? Punctuality.TooLate : laid.Punctuality };
             }
         }
 

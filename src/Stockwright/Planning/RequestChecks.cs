@@ -11,9 +11,6 @@ internal static class RequestChecks
     /// <summary>Coldest and hottest simmer the planner works with; open pots boil first, pressure cookers reach about 121 C.</summary>
     public static readonly (Temperature Least, Temperature Most) SimmerRange = (Temperature.FromDegreesCelsius(40), Temperature.FromDegreesCelsius(125));
 
-    /// <summary>Most pots one cook keeps an eye on at once.</summary>
-    public const int MostAtOnce = 8;
-
     /// <summary>Largest batch accepted.</summary>
     public static readonly Volume LargestBatch = Volume.FromLiters(5000);
 
@@ -26,8 +23,7 @@ internal static class RequestChecks
         {
             CheckHob(request.Hob, problems);
         }
-        CheckFill(request, problems);
-        CheckCounts(request, problems);
+        FillChecks.Check(request, problems);
         CheckLid(request.Lid, problems);
         CheckOven(request, problems);
         CheckSite(request.Site, problems);
@@ -54,55 +50,6 @@ internal static class RequestChecks
         if (!IsWithin(pot.EmptyMass.Kilograms, 0.05, 200))
         {
             problems.Add(new("pot-mass", "An empty pot weighs between 50 g and 200 kg."));
-        }
-    }
-
-    private static void CheckFill(PlanRequest request, List<InputProblem> problems)
-    {
-        if (request.FillTo is not { } mark || problems.Count > 0)
-        {
-            return;
-        }
-
-        Length level = mark.LevelIn(request.Pot);
-        Length safe = PotFitter.SafeMaximum(request.Pot).Level;
-        if (!double.IsFinite(level.Meters) || level > request.Pot.InnerHeight)
-        {
-            problems.Add(new("fill", $"That is above the rim of this pot. Fill it to {KitchenFormat.Both(request.Pot.InnerHeight - safe)} below the rim at most."));
-        }
-        else if (level > safe * 1.002)
-        {
-            problems.Add(new("fill", $"That leaves too little room to boil: fill this pot to {KitchenFormat.Both(request.Pot.InnerHeight - safe)} below the rim at most."));
-        }
-        else if (level < Length.FromCentimeters(1))
-        {
-            problems.Add(new("fill", "Fill it to 1 cm (0.4 in) at least: in less it burns."));
-        }
-    }
-
-    private static void CheckCounts(PlanRequest request, List<InputProblem> problems)
-    {
-        if (request.PotCount < 1)
-        {
-            problems.Add(new("pots", "It takes at least one pot."));
-        }
-        else if (request.PotCount > MostAtOnce)
-        {
-            problems.Add(new("pots", $"Say up to {MostAtOnce} pots: one cook does not mind more at once."));
-        }
-
-        if (request.HobCount < 1)
-        {
-            problems.Add(new("hobs", "It takes at least one free hob. Without one, plan it for when one is free."));
-        }
-        else if (request.HobCount > MostAtOnce)
-        {
-            problems.Add(new("hobs", $"Say up to {MostAtOnce} hobs."));
-        }
-
-        if (request.Way == SplitWay.SideBySide && Math.Min(request.PotCount, request.HobCount) == 1)
-        {
-            problems.Add(new(request.PotCount == 1 ? "pots" : "hobs", "Side by side takes two such pots and two free hobs at least. One after the other, or with less water, one does."));
         }
     }
 

@@ -28,12 +28,12 @@ internal static class TimeNotices
 
         if (laid.Punctuality == Punctuality.TooLate && asked.Schedule.ReadyBy is { } by)
         {
-            notices.Add(new(NoticeLevel.Warning, "too-late", $"{Clock(by, zone)} cannot be met. Started {(laid.Timeline.Start > asked.Schedule.Now ? Clock(laid.Timeline.Start, zone) + ", to keep your night free," : "now")} it is ready {Clock(laid.Timeline.Ready, zone)}, the earliest there is.{Sooner(asked, laid.Timeline.Ready, ready)}", "date"));
+            notices.Add(new(NoticeLevel.Warning, "too-late", $"{Clock(by, zone)} cannot be met{(asked.Schedule.Night == NightPlan.KeepFree ? " without work in the night" : "")}. Started {(laid.Timeline.Start > asked.Schedule.Now ? Clock(laid.Timeline.Start, zone) + ", to keep your night free," : "now")} it is ready {Clock(laid.Timeline.Ready, zone)}, the earliest there is.{Sooner(asked, laid.Timeline.Ready, ready)}", "date"));
         }
 
         AddNight(asked, night, laid.Timeline, notices);
         double heatUp = outcome.HeatUpSeconds;
-        if (outcome.IsReached && heatUp > LongHeatUp.TotalSeconds)
+        if (outcome.IsReached && heatUp > LongHeatUp.TotalSeconds && !asked.Pot.HasOwnHeater)
         {
             notices.Add(new(NoticeLevel.Warning, "slow-heat-up", $"It takes {KitchenFormat.Text(TimeSpan.FromSeconds(heatUp))} to come to the simmer on this heat. A lid, hot water or a stronger ring makes it sooner.", "hob"));
         }
@@ -82,7 +82,7 @@ internal static class TimeNotices
     {
         List<(string What, PlanRequest Other)> others =
         [
-            ("with more pots and hobs at once", asked with { PotCount = RequestChecks.MostAtOnce, HobCount = RequestChecks.MostAtOnce, Way = null }),
+            ("with more pots and hobs at once", asked with { PotCount = FillChecks.MostAtOnce, HobCount = FillChecks.MostAtOnce, Way = null }),
             ("getting up in the night", asked with { Schedule = asked.Schedule with { Night = NightPlan.GetUp } }),
             ("heating up with the lid on", asked with { HeatsUpCovered = true }),
         ];

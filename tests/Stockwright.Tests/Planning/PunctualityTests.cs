@@ -42,6 +42,23 @@ public sealed class PunctualityTests
         Assert.Contains("getting up in the night", plan.Notices.Single(one => one.Code is "too-late").Message, StringComparison.Ordinal);
     }
 
+    // Three potfuls by tomorrow night, asked for in the evening: in time only with a night's work. That is off, so the earliest without is the answer, and what the night would win is told.
+    [Fact]
+    public void A_night_is_not_worked_through_for_a_deadline_unless_asked()
+    {
+        DateTimeOffset evening = Now.AddHours(13);
+        PlanRequest request = PlanRequests.For("brown-chicken").Making(25);
+        DateTimeOffset by = At(request, new PlanSchedule { StartAt = evening, Night = NightPlan.GetUp }).Plan().Timeline.Ready.AddMinutes(30);
+        BatchPlan plan = At(request, new PlanSchedule { ReadyBy = by, Now = evening }).Plan();
+        Assert.DoesNotContain(plan.Timeline.Steps, step => step.InNight);
+        string told = plan.Notices.Single(one => one.Code is "too-late").Message;
+        Assert.Contains("without work in the night", told, StringComparison.Ordinal);
+        Assert.Contains("getting up in the night", told, StringComparison.Ordinal);
+        BatchPlan up = At(request, new PlanSchedule { ReadyBy = by, Now = evening, Night = NightPlan.GetUp }).Plan();
+        Assert.True(up.Timeline.Ready <= by);
+        Assert.False(up.HasNotice("too-late"));
+    }
+
     [Fact]
     public void What_can_be_met_is()
     {

@@ -307,7 +307,7 @@ public class PlanQueryRoundTripTests
         Assert.Equal(expected.Mirepoix, actual.Mirepoix);
         Assert.Equal(expected.HeatsUpCovered, actual.HeatsUpCovered);
         Assert.Equal((expected.Way, expected.PotCount, expected.HobCount), (actual.Way, actual.PotCount, actual.HobCount));
-        Close(expected.FillTo?.LevelIn(expected.Pot).Meters ?? -1, actual.FillTo?.LevelIn(actual.Pot).Meters ?? -1, "fill");
+        Close(expected.FillTo is { } mark ? 1 + mark.LevelIn(expected.Pot).Meters : -1, actual.FillTo is { } read ? 1 + read.LevelIn(actual.Pot).Meters : -1, "fill");
         Assert.Equal(expected.Schedule, actual.Schedule);
         Assert.Equal(expected.LeftOut.Order(StringComparer.Ordinal), actual.LeftOut.Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Equal(expected.WithOptional.Order(StringComparer.Ordinal), actual.WithOptional.Order(StringComparer.Ordinal), StringComparer.Ordinal);
