@@ -80,6 +80,7 @@ public static class PlanQuery
                 SimmerTime = seconds is { } length ? TimeSpan.FromSeconds(length) : null,
                 CheckInterval = check is { } interval ? TimeSpan.FromSeconds(interval) : TimeSpan.FromHours(1),
                 TopUp = topUp ?? PlanRequest.UsualTopUp(recipe),
+                PieceSize = questions.PieceSize,
                 FillTo = fill,
                 Way = way,
                 PotCount = pots ?? FillFields.PotsLike(book.Kitchen, pot),

@@ -97,7 +97,7 @@ internal sealed class BatchLoad
             lines.AddRange(recipeLines.Select(line => (line, line.PerLitre.Value.Kilograms)));
         }
 
-        return new BatchLoad([.. lines.Select(line => Item(request.Larder.Get(line.Line.IngredientId), line.Line, line.Kilograms, ClingingLiquor.OverDefault(request.Site)))])
+        return new BatchLoad([.. lines.Select(line => Item(request.Larder.Get(line.Line.IngredientId), line.Line, line.Kilograms, ClingingLiquor.OverDefault(request.Site), request.PieceSize))])
             .NoLooserThan(GapShare * request.Recipe.WaterLitresPerLitre.Value / 1000);
     }
 
@@ -145,7 +145,7 @@ internal sealed class BatchLoad
     public IReadOnlyList<SolidCharge> StartSolids() =>
         [.. Items.Where(GoesInFirst).Select(item => item.Charge!)];
 
-    private static LoadItem Item(Ingredient ingredient, RecipeLine line, double rawKilograms, double clingsOverDefault)
+    private static LoadItem Item(Ingredient ingredient, RecipeLine line, double rawKilograms, double clingsOverDefault, Length? piece)
     {
         double roasted = line.Preparation == Preparation.Roast ? rawKilograms * (ingredient.RoastLoss?.Value.DecimalFractions ?? 0) : 0;
         double drained = line.Role == LineRole.Bones ? Math.Min(FatDrainedShare * ingredient.Fat.Value.DecimalFractions * rawKilograms, 0.8 * roasted) : 0;
@@ -164,7 +164,7 @@ internal sealed class BatchLoad
         double packed = rawKilograms / (ingredient.PackDensity?.Value.KilogramsPerCubicMeter ?? UsualPackDensity);
         double packVolume = Math.Max(packed * volume / rawVolume, volume);
         double specificHeat = SpecificHeat(ingredient);
-        SolidRelease release = LiquorExchange.Release(ingredient, line.Preparation, StandardCuts.Table, item.Raw, item.InPot, drained);
+        SolidRelease release = LiquorExchange.Release(ingredient, line.Preparation, StandardCuts.Table, item.Raw, item.InPot, drained, piece);
         return item with { Charge = new SolidCharge(inPot, volume, packVolume, inPot * specificHeat, release with { Clings = release.Clings * clingsOverDefault }) };
     }
 

@@ -86,6 +86,9 @@ public sealed record PlanRequest
     /// <summary>What is kept in the pot.</summary>
     public TopUpRule TopUp { get; init; } = TopUpRule.KeepToLine;
 
+    /// <summary>Size of the pieces of meat and bone, 0.5 to 30 cm; null for the usual size of each cut. Larger pieces keep their water longer.</summary>
+    public Length? PieceSize { get; init; }
+
     /// <summary>How full the pot is to be; null for the safe maximum where the pot sets the load.</summary>
     public FillMark? FillTo { get; init; }
 

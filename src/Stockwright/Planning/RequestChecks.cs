@@ -27,6 +27,11 @@ internal static class RequestChecks
         CheckLid(request.Lid, problems);
         CheckOven(request, problems);
         CheckSite(request.Site, problems);
+        if (request.PieceSize is { } piece && !IsWithin(piece.Centimeters, 0.5, 30))
+        {
+            problems.Add(new("piece-size", "Pieces are between half a centimetre and 30 cm (0.2 and 12 in)."));
+        }
+
         CheckRecipe(request, problems);
         CheckGoal(request, problems);
         CheckTimes(request, problems);

@@ -52,7 +52,8 @@ public static class LiquorExchange
     /// <param name="raw">What it was made of.</param>
     /// <param name="inPot">What of that goes in the pot.</param>
     /// <param name="fatDrained">Fat left on the roasting tray, kg.</param>
-    internal static SolidRelease Release(Ingredient ingredient, Preparation preparation, CutTable cuts, Matter raw, Matter inPot, double fatDrained)
+    /// <param name="piece">Size of the pieces; null for the usual one of the cut.</param>
+    internal static SolidRelease Release(Ingredient ingredient, Preparation preparation, CutTable cuts, Matter raw, Matter inPot, double fatDrained, Length? piece = null)
     {
         SolidGiving gives = SolidGiving.Of(ingredient, cuts, raw.Kilograms, preparation == Preparation.Blanch, fatDrained);
         SolidRelease release = new()
@@ -77,11 +78,11 @@ public static class LiquorExchange
                 Clings = SimmerAssumptions.Get("clings-to-vegetables").Value,
             },
             IngredientGroup.Shellfish => release with { OtherWater = Range("shells-give") * inPot.Kilograms, Clings = SimmerAssumptions.Get("clings-to-fish").Value },
-            _ => Flesh(ingredient, cuts, release, raw, inPot),
+            _ => Flesh(ingredient, cuts, release, raw, inPot, piece),
         };
     }
 
-    private static SolidRelease Flesh(Ingredient ingredient, CutTable cuts, SolidRelease release, Matter raw, Matter inPot)
+    private static SolidRelease Flesh(Ingredient ingredient, CutTable cuts, SolidRelease release, Matter raw, Matter inPot, Length? piece)
     {
         double collagen = Math.Min(raw.Protein, raw.Kilograms * cuts.CollagenOf(ingredient).Value.DecimalFractions);
         CutClass? cut = cuts.ClassOf(ingredient);
@@ -97,7 +98,7 @@ public static class LiquorExchange
             Clings = fish ? SimmerAssumptions.Get("clings-to-fish").Value : release.Clings,
             MeatFactor = fish ? SimmerAssumptions.Get("fish-loss").Value : 1,
             DrivenOff = drivenOff,
-            MeatPerHour = cut is null ? SimmerAssumptions.Get("meat-loss-per-hour").Value : MeatWater.PerHour(cut.ReferencePiece, cut.ReferencePiece),
+            MeatPerHour = cut is null ? SimmerAssumptions.Get("meat-loss-per-hour").Value : MeatWater.PerHour(piece ?? cut.ReferencePiece, cut.ReferencePiece),
             OtherWater = Range("bone-loss") * otherWater,
         };
         if (cut is null || !(collagen > 0))
@@ -112,7 +113,7 @@ public static class LiquorExchange
             SoftCollagen = drawn * cut.SoftShare.Value.DecimalFractions,
             HardCollagen = drawn * (1 - cut.SoftShare.Value.DecimalFractions),
             SoftPerHour = cut.SoftRate.Value.PerSecond * 3600,
-            HardPerHour = cut.HardRate.Value.PerSecond * 3600,
+            HardPerHour = cut.HardRate.Value.PerSecond * 3600 * ExtractionRates.Piece((piece ?? cut.ReferencePiece).Meters, cut.ReferencePiece.Meters),
             MostWaterWithGelatin = most,
             WaterWithGelatin = Math.Min(GelatinLean.Value, most),
         };
