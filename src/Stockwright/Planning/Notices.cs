@@ -155,6 +155,13 @@ internal static class Notices
     /// <summary>What choosing a pressure cooker settles, each said beside its field.</summary>
     private static void AddPressure(PlanRequest request, BoilingReport boiling, List<PlanNotice> notices)
     {
+        if (request.Pot.Kind == Kitchen.PotKind.PressureCooker && !request.IsUnderPressure)
+        {
+            notices.Add(new(NoticeLevel.Hint, "cooker-open", request.Lid.Kind == Kitchen.LidKind.On
+                ? "This recipe lifts things out below the boil, so the cooker is used as an open pot, its lid laid on and never locked."
+                : "With its lid off or ajar the cooker is an open pot. To cook under pressure set the lid on.", "lid"));
+        }
+
         if (!request.IsUnderPressure)
         {
             return;

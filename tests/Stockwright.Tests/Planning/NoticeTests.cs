@@ -23,6 +23,7 @@ public sealed class NoticeTests
         ["pot-too-wide"] = (() => PlanRequests.For("vegetable").In(PlanRequests.Straight(60, 40)).Making(0.5), () => PlanRequests.For("vegetable")),
         ["simmer-out-of-reach"] = (() => Beef().AtAltitude(3000), () => Beef()),
         ["locked-lid"] = (() => Cooker(), () => Cooker() with { Lid = LidPosition.Off }),
+        ["cooker-open"] = (() => Cooker() with { Lid = LidPosition.Off }, () => Cooker()),
         ["pressure-heat"] = (() => Cooker(), () => Cooker().At(Temperature.FromDegreesCelsius(115))),
         ["pressure-time"] = (() => Cooker(), () => Cooker().SimmeringFor(2)),
         ["pressure-night"] = (() => Night(Cooker(), NightPlan.OvenHold), () => Cooker()),
