@@ -29,8 +29,8 @@ internal sealed class CoolingReader(FieldReader reader, KitchenSetup kitchen, Co
         CoolingLimit limit = Limit();
         double litres = 1000 * (reader.Number(CoolingFields.Litres, "Stock", Measure.Stock, 0.0001, 0.5) ?? (CoolingUsual.Litres / 1000));
         double start = reader.Number(CoolingFields.Start, "Starting temperature", Measure.Temperature, 278.15, 378.15) ?? (CoolingUsual.StartCelsius + 273.15);
-        double room = reader.Number(CoolingFields.Room, "Room", Measure.Temperature, 273.15, 323.15) ?? kitchen.Site.Room.Kelvins;
-        double tap = reader.Number(CoolingFields.Tap, "Tap water", Measure.Temperature, 273.15, 313.15) ?? kitchen.Site.TapWater.Kelvins;
+        double room = reader.Room(CoolingFields.Room) ?? kitchen.Site.Room.Kelvins;
+        double tap = reader.Tap(CoolingFields.Tap) ?? kitchen.Site.TapWater.Kelvins;
         Stated<Temperature>? setting = Setting();
         CoolingVessel? vessel = Vessel(Volume.FromLiters(litres));
         CoolingVessel pan = Pan();

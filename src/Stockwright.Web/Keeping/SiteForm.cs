@@ -39,13 +39,13 @@ internal static class SiteForm
             reader.Report(Zone, $"{KitchenNumber.Quote(zone)} is not a time zone known here. Write continent and city, like Europe/London.");
         }
 
-        double? altitude = reader.Number(PlanFields.Altitude, "Altitude", Measure.Height, -400, 5000);
-        double? pressure = reader.Number(PlanFields.Pressure, "Air pressure", Measure.AirPressure, 50_000, 110_000);
-        double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, 268.15, 328.15);
+        double? altitude = reader.Altitude(PlanFields.Altitude);
+        double? pressure = reader.AirPressure(PlanFields.Pressure);
+        double? room = reader.Room(PlanFields.Room);
         double? humidity = reader.Number(Humidity, "Humidity", Measure.Percent, 0, 1);
-        double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 273.65, 333.15);
-        double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, 0.02, 1.5);
-        double? clings = reader.Clings();
+        double? tap = reader.Tap(PlanFields.Tap);
+        double? film = reader.Film(PlanFields.Film);
+        double? clings = reader.Clings(PlanFields.Clings);
         if (reader.Problems.Count > 0)
         {
             return null;

@@ -36,7 +36,7 @@ internal sealed class KeepingDesk(FieldReader reader, KitchenSetup kitchen, Date
         double from = reader.Number(KeepingFields.From, "Starting temperature", Measure.Temperature, 273.15, 373.15) ?? (UsualFridgeCelsius + 273.15);
         double freezer = reader.Number(KeepingFields.Freezer, "Freezer", Measure.Temperature, FreezingTime.FreezerRange.Least.Kelvins, FreezingTime.FreezerRange.Most.Kelvins) ?? (UsualFreezerCelsius + 273.15);
         double fridge = reader.Number(KeepingFields.Fridge, "Fridge", Measure.Temperature, 273.65, 288.15) ?? (UsualFridgeCelsius + 273.15);
-        double altitude = reader.Number(KeepingFields.Altitude, "Altitude", Measure.Height, -400, 5000) ?? kitchen.Site.Altitude.Meters;
+        double altitude = reader.Altitude(KeepingFields.Altitude) ?? kitchen.Site.Altitude.Meters;
         FrozenPortion? portion = kind == ContainerKind.Bag ? new FrozenPortion(null, Length.FromMeters(thick)) : Tub(volume, across);
         return reader.Problems.Count > 0 || portion is null
             ? null

@@ -54,10 +54,6 @@ internal sealed class FieldReader(TypedForm form, UnitSystem units)
         return null;
     }
 
-    /// <summary>A kitchen's own clinging figure, of the weight of the drained bones; null when blank or wrong.</summary>
-    public double? Clings() => Number(
-        PlanFields.Clings, "Liquor that clings", Measure.Percent, KitchenSite.OwnClingingRange.Least.DecimalFractions, KitchenSite.OwnClingingRange.Most.DecimalFractions);
-
     /// <summary>One of a few words; the first when blank.</summary>
     public T? Word<T>(string field, string what, (string Word, T Value)[] words)
         where T : struct, Enum

@@ -14,10 +14,6 @@ namespace Stockwright.Web.Planner;
 /// </summary>
 public static class PlanQuery
 {
-    /// <summary>Shortest and longest pressure accepted, for 5000 m up and for the lowest valleys under high pressure.</summary>
-    private const double LeastPascals = 50_000;
-    private const double MostPascals = 110_000;
-
     /// <summary>Reads a form, a query string or the fields of the HTTP interface.</summary>
     /// <param name="typed">Everything that was sent.</param>
     /// <param name="book">Recipes, ingredients and kitchen it may refer to.</param>
@@ -138,12 +134,12 @@ public static class PlanQuery
 
     private static KitchenSite ReadSite(FieldReader reader, KitchenSite kitchen)
     {
-        double? altitude = reader.Number(PlanFields.Altitude, "Altitude", Measure.Height, -400, 5000);
-        double? pressure = reader.Number(PlanFields.Pressure, "Air pressure", Measure.AirPressure, LeastPascals, MostPascals);
-        double? room = reader.Number(PlanFields.Room, "Room temperature", Measure.Temperature, 273.15, 50 + 273.15);
-        double? tap = reader.Number(PlanFields.Tap, "Tap water", Measure.Temperature, 0.5 + 273.15, 40 + 273.15);
-        double? film = reader.Number(PlanFields.Film, "Film factor", Measure.Number, SurfaceFilm.Range.Least, SurfaceFilm.Range.Most);
-        double? clings = reader.Clings();
+        double? altitude = reader.Altitude(PlanFields.Altitude);
+        double? pressure = reader.AirPressure(PlanFields.Pressure);
+        double? room = reader.Room(PlanFields.Room);
+        double? tap = reader.Tap(PlanFields.Tap);
+        double? film = reader.Film(PlanFields.Film);
+        double? clings = reader.Clings(PlanFields.Clings);
         KitchenSite site = kitchen;
         if (altitude is { } metres)
         {

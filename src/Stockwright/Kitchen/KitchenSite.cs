@@ -5,7 +5,22 @@ namespace Stockwright.Kitchen;
 /// <summary>Where the kitchen stands: air, room and tap.</summary>
 public sealed record KitchenSite
 {
-    /// <summary>Altitude above sea level, -400 to 5000 m; used when no pressure was measured.</summary>
+    /// <summary>Lowest and highest kitchens accepted.</summary>
+    public static readonly (Length Least, Length Most) AltitudeRange = (Length.FromMeters(-400), Length.FromMeters(5000));
+
+    /// <summary>Least and most air pressure accepted, for 5000 m up and for the lowest valleys under high pressure.</summary>
+    public static readonly (Pressure Least, Pressure Most) PressureRange = (Pressure.FromHectopascals(500), Pressure.FromHectopascals(1100));
+
+    /// <summary>Coldest and warmest room accepted.</summary>
+    public static readonly (Temperature Least, Temperature Most) RoomRange = (Temperature.FromDegreesCelsius(0), Temperature.FromDegreesCelsius(50));
+
+    /// <summary>Coldest and warmest cold tap accepted.</summary>
+    public static readonly (Temperature Least, Temperature Most) TapRange = (Temperature.FromDegreesCelsius(0.5), Temperature.FromDegreesCelsius(40));
+
+    /// <summary>Smallest and largest film factor accepted as a kitchen's own figure.</summary>
+    public static readonly (double Least, double Most) OwnFilmRange = (0.02, 1.6);
+
+    /// <summary>Altitude above sea level; used when no pressure was measured.</summary>
     public Length Altitude { get; init; } = Length.Zero;
 
     /// <summary>Air pressure read on a barometer at the kitchen (not reduced to sea level); overrides the altitude.</summary>

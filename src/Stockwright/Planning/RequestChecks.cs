@@ -103,17 +103,17 @@ internal static class RequestChecks
 
     private static void CheckSite(KitchenSite site, List<InputProblem> problems)
     {
-        if (!IsWithin(site.Altitude.Meters, -400, 5000))
+        if (!IsWithin(site.Altitude.Meters, KitchenSite.AltitudeRange.Least.Meters, KitchenSite.AltitudeRange.Most.Meters))
         {
             problems.Add(new("altitude", "Kitchens lie between 400 m below the sea and 5000 m above it (-1300 to 16400 ft)."));
         }
 
-        if (site.MeasuredPressure is { } pressure && !IsWithin(pressure.Hectopascals, 500, 1100))
+        if (site.MeasuredPressure is { } pressure && !IsWithin(pressure.Pascals, KitchenSite.PressureRange.Least.Pascals, KitchenSite.PressureRange.Most.Pascals))
         {
             problems.Add(new("pressure", "Air pressure at a kitchen lies between 500 and 1100 hPa (14.8 to 32.5 inHg)."));
         }
 
-        if (!IsWithin(site.Room.DegreesCelsius, 0, 50))
+        if (!IsWithin(site.Room.DegreesCelsius, KitchenSite.RoomRange.Least.DegreesCelsius, KitchenSite.RoomRange.Most.DegreesCelsius))
         {
             problems.Add(new("room", "A kitchen is between 0 and 50 °C (32 to 122 °F)."));
         }
@@ -123,12 +123,12 @@ internal static class RequestChecks
             problems.Add(new("humidity", "The air's relative humidity is between 0 and 100 %."));
         }
 
-        if (!IsWithin(site.TapWater.DegreesCelsius, 0.5, 40))
+        if (!IsWithin(site.TapWater.DegreesCelsius, KitchenSite.TapRange.Least.DegreesCelsius, KitchenSite.TapRange.Most.DegreesCelsius))
         {
             problems.Add(new("tap", "Cold water is between 0.5 and 40 °C (33 to 104 °F)."));
         }
 
-        if (site.OwnFilmFactor is { } film && !IsWithin(film, Simmering.SurfaceFilm.Range.Least, Simmering.SurfaceFilm.Range.Most))
+        if (site.OwnFilmFactor is { } film && !IsWithin(film, KitchenSite.OwnFilmRange.Least, KitchenSite.OwnFilmRange.Most))
         {
             problems.Add(new("film", "A weighed pot gives a film factor between 0.02 and 1.6."));
         }

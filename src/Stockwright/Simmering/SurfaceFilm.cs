@@ -14,7 +14,7 @@ namespace Stockwright.Simmering;
 public static class SurfaceFilm
 {
     /// <summary>Smallest and largest film factor accepted as a kitchen's own figure.</summary>
-    public static readonly (double Least, double Most) Range = (0.02, 1.6);
+    public static readonly (double Least, double Most) Range = KitchenSite.OwnFilmRange;
 
     /// <summary>Floating fat that leaves about a third of the surface clean.</summary>
     private static readonly double CoveringKilogramsPerSquareMetre = SimmerAssumptions.Get("fat-that-covers").Value;
