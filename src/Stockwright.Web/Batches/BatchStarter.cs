@@ -61,6 +61,9 @@ internal sealed class BatchStarter(
         }
     }
 
+    /// <summary>Potfuls the plan takes; a batch is one of them.</summary>
+    public int Potfuls(StartFrom from, UnitSystem units) => plans.Plan(from.Query, units, from.Book).Plan?.Fit.Potfuls ?? 1;
+
     /// <summary>The form as it is first shown.</summary>
     public TypedForm Blank(StartFrom from, CoolingLimit limit)
     {

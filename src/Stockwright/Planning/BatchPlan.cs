@@ -65,7 +65,14 @@ public sealed record BatchPlan
     public Band<Volume> Total => new(Yield.Low * Fit.Potfuls, Yield.Central * Fit.Potfuls, Yield.High * Fit.Potfuls);
 
     /// <summary>The plan of one of its potfuls: what a batch is started from.</summary>
-    public BatchPlan ForOnePot() => Fit.Potfuls == 1 ? this : this with { Timeline = OnePotTimeline ?? Timeline, Fit = Fit with { Potfuls = 1, AtOnce = 1 } };
+    public BatchPlan ForOnePot() => Fit.Potfuls == 1
+        ? this
+        : this with
+        {
+            Timeline = OnePotTimeline ?? Timeline,
+            Fit = Fit with { Verdict = FitVerdict.Fits, Potfuls = 1, AtOnce = 1 },
+            Notices = [.. Notices.Where(notice => notice.Code is not "does-not-fit")],
+        };
 
     /// <summary>Things the cook should know first.</summary>
     public required IReadOnlyList<PlanNotice> Notices { get; init; }

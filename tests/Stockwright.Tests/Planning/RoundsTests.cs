@@ -88,6 +88,8 @@ public sealed class RoundsTests
         BatchPlan one = (TwentyLitrePot("white-chicken").Making(18) with { PotCount = 2, HobCount = 2 }).Plan().ForOnePot();
         Assert.Equal((1, 1), (one.Fit.Potfuls, one.Fit.AtOnce));
         Assert.Single(one.Timeline.Rounds);
+        Assert.Equal(FitVerdict.Fits, one.Fit.Verdict);
+        Assert.False(one.HasNotice("does-not-fit"));
         Assert.DoesNotContain(one.Timeline.Steps, step => step.Title.Contains("pots", StringComparison.Ordinal));
         Assert.Equal(StepTimes.Strain, one.Timeline.Steps.Single(step => step.Kind == StepKind.Strain).HandsOn);
     }

@@ -30,6 +30,23 @@ public sealed class StartPageTests : IDisposable
         Assert.Single((await GetAsync(browser, "/batches")).Html.Split("<b>Twice</b>").Skip(1));
     }
 
+    // 25 L from a pot of 20 are three potfuls of 8.3: the batch is one of them, with its own timetable, and the page says so.
+    [Fact]
+    public async Task A_batch_of_a_large_wish_is_one_potful()
+    {
+        const string Large = "units=metric&recipe=brown-beef&pot=own&pot-shape=volume&pot-volume=20&pot-diameter=28&goal=litres&litres=25";
+        using HttpClient browser = app.Browser();
+        Page form = await GetAsync(browser, $"/batches/start?{Large}");
+        Assert.Contains("The plan takes 3 potfuls", form.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("potfuls", (await GetAsync(browser, $"/batches/start?{Query}")).Html, StringComparison.Ordinal);
+        Page started = await SendAsync(browser, $"/batches/start?{Large}", form, "start", ("name", "First pot"));
+        JsonElement plan = (await LogAsync(browser, started.Location!)).GetProperty("plan");
+        Assert.Equal(1, plan.GetProperty("fit").GetProperty("potfuls").GetInt32());
+        Assert.Equal(0.0083, plan.GetProperty("totalCubicMetres").GetProperty("central").GetDouble(), 0.0002);
+        Assert.DoesNotContain(plan.GetProperty("timeline").GetProperty("steps").EnumerateArray(), step => step.GetProperty("title").GetString()!.Contains("round", StringComparison.Ordinal));
+        Assert.DoesNotContain("round 1 of", (await GetAsync(browser, started.Location!)).Html, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task The_batch_keeps_the_plan_as_the_interface_would_have_given_it()
     {
