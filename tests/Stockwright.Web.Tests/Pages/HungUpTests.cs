@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
@@ -93,33 +92,6 @@ public sealed class HungUpTests : IAsyncDisposable
 
             cancellationToken.ThrowIfCancellationRequested();
             return await stored.LoadAsync(cancellationToken);
-        }
-    }
-
-    private sealed class RememberingLog : ILoggerProvider
-    {
-        public ConcurrentQueue<string> Lines { get; } = [];
-
-        public ILogger CreateLogger(string categoryName) => new Logger(Lines, categoryName);
-
-        public void Dispose()
-        {
-        }
-
-        private sealed class Logger(ConcurrentQueue<string> lines, string category) : ILogger
-        {
-            public IDisposable? BeginScope<TState>(TState state)
-                where TState : notnull => null;
-
-            public bool IsEnabled(LogLevel logLevel) => logLevel >= LogLevel.Warning;
-
-            public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter)
-            {
-                if (IsEnabled(logLevel))
-                {
-                    lines.Enqueue($"{category}: {formatter(state, exception)} {exception}");
-                }
-            }
         }
     }
 }
