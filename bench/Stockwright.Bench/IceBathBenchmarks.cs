@@ -8,7 +8,7 @@ using Stockwright.Tests.Numerics;
 namespace Stockwright.Bench;
 
 /// <summary>
-/// Reference problem R1 to one hour, at equal error of the stock's temperature: our integrator, which finds the end of the ice by
+/// The ice-bath reference problem of the tests to one hour, at equal error of the stock's temperature: our integrator, which finds the end of the ice by
 /// itself, against a general fixed-step fourth-order solver that is told when it comes.
 /// </summary>
 [MemoryDiagnoser]
@@ -35,7 +35,7 @@ public class IceBathBenchmarks
             steps += Math.Max(1, steps / 50);
         }
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"R1: ours {ours:E2} K off; the general solver takes {steps} steps a phase for {Math.Abs(General() - StockCelsius):E2} K."));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Ice bath: ours {ours:E2} K off; the general solver takes {steps} steps a phase for {Math.Abs(General() - StockCelsius):E2} K."));
     }
 
     /// <summary>The general solver.</summary>

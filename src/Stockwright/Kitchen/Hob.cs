@@ -54,7 +54,7 @@ public sealed record Hob
         ? new Stated<Ratio>(own, own * 0.95, own * 1.05, Provenance.CookStated, "measured in this kitchen")
         : DefaultEfficiency(Kind);
 
-    /// <summary>Efficiency by kind of hob, heating up (heat.md 3.1).</summary>
+    /// <summary>Efficiency by kind of hob, heating up (S.1 in docs/equations.md).</summary>
     public static Stated<Ratio> DefaultEfficiency(HobKind kind) => kind switch
     {
         HobKind.Gas => State(0.40, 0.28, 0.55, "EPRI, ACEEE Summer Study 2014 (abstract): gas about 40 %; range from single kettle tests"),

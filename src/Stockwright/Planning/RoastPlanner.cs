@@ -71,7 +71,7 @@ internal static class RoastPlanner
         return new BlanchPlan(setting, Simmering.SimmerForecaster.Cold(water), TimeSpan.FromSeconds(seconds), Kilograms(loss * 0.5, loss, loss * 1.5));
     }
 
-    /// <summary>One layer: mass per area by cut (estimate; stock.md 1.7).</summary>
+    /// <summary>One layer: mass per area by cut (estimate; heavy bones 2.0 to 3.1 kg on a GN 1/1).</summary>
     private static Stated<AreaDensity> Loading(Ingredient ingredient) => ingredient.Group switch
     {
         IngredientGroup.Vegetable or IngredientGroup.Aromatic => State(9, 8, 10),

@@ -4,10 +4,10 @@ using Xunit;
 
 namespace Stockwright.Tests.Cooling;
 
-/// <summary>The conduction solver against exact series, and the series against printed figures (project notes, section 6 and table 9, class A).</summary>
+/// <summary>The conduction solver against exact series, and the series against figures summed apart from the code.</summary>
 public sealed class ConductionTests
 {
-    // First roots and coefficients at Bi 1: Incropera, table 5.1; and the notes at other Bi.
+    // First roots and coefficients at Bi 1: Incropera, table 5.1; at other Bi summed apart from the code.
     [Theory]
     [InlineData(0.1, 0.311053, 1.016094, 0.441682, 1.024579, 0.542281, 1.029798)]
     [InlineData(1, 0.860334, 1.119132, 1.255784, 1.207092, 1.570796, 1.273240)]
@@ -39,7 +39,7 @@ public sealed class ConductionTests
         Close.To(mean, field.MeanCelsius(), 0.02);
     }
 
-    // Table 9 rows 27 to 29 and R3: finite cylinders A, B, C, film on all faces.
+    // Finite cylinders with a film on all faces: the product of the series of cylinder and slab, summed apart from the code.
     [Theory]
     [InlineData(0.14, 0.1624, 8, 25, 4, 21600, 18.372403, 13.327890)]
     [InlineData(0.14, 0.1624, 8, 25, 4, 43200, 10.975042, 8.378093)]

@@ -10,7 +10,7 @@ namespace Stockwright.Tests.Cooling;
 /// <summary>Rates from readings (Hedeen, Schaffner and Brown, J Environ Health 2022, abstract: the two-point formula) and what follows from them.</summary>
 public sealed class CoolingRateTests
 {
-    // safety.md 5: what 57.2 to 21.1 °C in 2 h, and to 5 °C in 6 h, ask of a cooler at a temperature; log10 of degrees per hour.
+    // C.34 worked by hand: what 57.2 to 21.1 °C in 2 h, and to 5 °C in 6 h, ask of a cooler at a temperature; log10 of degrees per hour.
     [Theory]
     [InlineData(1.7, 0.228, 0.204)]
     [InlineData(2.8, 0.237, 0.232)]

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Stockwright.Tests.Cooling;
 
-/// <summary>What to do about a missed stage (safety.md 6: US National Restaurant Association page, school operating procedures [from memory]; the codes' own words).</summary>
+/// <summary>What to do about a missed stage (US National Restaurant Association page, school operating procedures [from memory]; the codes' own words).</summary>
 public sealed class CorrectiveActionTests
 {
     [Theory]

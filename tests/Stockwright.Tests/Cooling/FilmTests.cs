@@ -6,10 +6,10 @@ using Xunit;
 
 namespace Stockwright.Tests.Cooling;
 
-/// <summary>Films, the even body and ice, each against its equation worked by hand (project notes, heat.md 5.1 and table 9).</summary>
+/// <summary>Films, the even body and ice, each against its equation worked by hand (C.2, C.9, C.10 and C.16 in docs/equations-cooling.md).</summary>
 public sealed class FilmTests
 {
-    // Churchill and Chu 1975 for water inside a wall 0.16 m high, worked for the project from IAPWS properties (class B).
+    // Churchill and Chu 1975 for water inside a wall 0.16 m high, worked apart from the code from IAPWS properties: it shows that C.2 is implemented.
     // Near 4 °C the expansion at the middle, which that run used, and the true difference of density part by a few percent.
     [Theory]
     [InlineData(80, 40, 1255, 0.02)]
@@ -33,7 +33,7 @@ public sealed class FilmTests
     public void Out_of_range_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(
         () => WaterFilm.VerticalWall(Temperature.FromDegreesCelsius(130), Temperature.FromDegreesCelsius(20), Length.FromMeters(0.1)));
 
-    // Table 9 row 24, exact: UA 20 W/K, 10 kg of 4180 J/kgK, 95 to 21 °C in 4 °C takes 3506.280 s.
+    // P.33, exact: 10 x 4180/20 ln(91/17) = 3506.280 s from 95 to 21 °C in 4 °C.
     [Fact]
     public void An_even_body_with_a_constant_film_is_exact()
     {
@@ -49,7 +49,7 @@ public sealed class FilmTests
         Close.To(21, body.MeanCelsius, 1e-4);
     }
 
-    // Table 9 row 23: 9.8 kg of 4150 J/kgK from 95 to 4 °C melts 11.094 kg.
+    // C.16, exact: 9.8 x 4150 x 91/333600 = 11.094 kg.
     [Fact]
     public void Ice_melts_by_the_heat_balance() => Close.To(
         11.094,
@@ -65,7 +65,7 @@ public sealed class FilmTests
         Assert.InRange(course.IceMelted.Kilograms, balance, balance * 1.1);
     }
 
-    // heat.md 5.3: a 2 L wand (1.83 kg) from -18 to 4 °C stores 709 kJ, 17.4 K on 10 L.
+    // C.10: a 2 L wand (1.83 kg) from -18 to 4 °C stores 1.83 (2.05 x 18 + 333.6 + 4.19 x 4) = 709 kJ.
     [Fact]
     public void A_wand_takes_what_it_stores()
     {

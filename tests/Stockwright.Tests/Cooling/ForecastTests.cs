@@ -46,8 +46,8 @@ public sealed class ForecastTests
         iter: 40,
         threads: 2);
 
-    // Table 9 row 40: newsgroup measurement. Tall copper pot, 8 in across, 3.75 US qt, 160 °F into a still sink at 64 °F that
-    // warmed to 72 °F (so about 38 kg of water); 85 °F after 15 min. Class C: 40 % on time.
+    // A single measurement told in a newsgroup. Tall copper pot, 8 in across, 3.75 US qt, 160 °F into a still sink at 64 °F that
+    // warmed to 72 °F (so about 38 kg of water); 85 °F after 15 min. Nobody checked it: 40 % on time.
     [Fact]
     public void A_copper_pot_in_a_still_sink()
     {
@@ -74,7 +74,7 @@ public sealed class ForecastTests
     [InlineData(6.35)]
     public void A_walk_in_does_not_cool_a_deep_vessel_in_time(double panCentimetres)
     {
-        // Chili does not move: set from the start, as heat.md 5.4 has it for thick food.
+        // Chili does not move: set from the start (C.11), as thick food is.
         CoolingCase chili = Cases.Pot(11.4, 74) with { Setting = Thick };
         CoolingStep step = Cases.Stand(new CoolingPlace.ColdAir(ColdStore.WalkIn)) with { Lid = LidPosition.On };
         if (panCentimetres > 0)
@@ -96,11 +96,11 @@ public sealed class ForecastTests
         Assert.Equal(CoolingOutcome.Fails, verdict.Outcome);
         Assert.Equal(1, verdict.StageAtRisk);
 
-        // heat.md 5.3: pinned, the air rises by (load - spare)/leak, soon over 10 K at a load of 300 W.
+        // C.8, its machine at full power: the air rises by (load - spare)/leak, soon over 10 K at a load of 300 W.
         Assert.InRange(forecast.StoreRise!.Value.Central.Kelvins, 5, 30);
     }
 
-    // The model table of heat.md 5.5, an independent run of the same physics for 10 L in 28 cm; not a measurement, so 25 %. Its stirred bath had 1200 inside and 800 outside,
+    // A run apart from the code of the same physics for 10 L in 28 cm; not a measurement, so 25 %. Its stirred bath had 1200 inside and 800 outside,
     // U 455; ours has 1000 and 475, U 315, so it takes 1.44 times the 0.21 h and 0.44 h of that run.
     [Theory]
     [InlineData("bench-on", 60, 4.36)]

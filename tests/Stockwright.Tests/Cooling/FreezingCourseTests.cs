@@ -11,7 +11,7 @@ public sealed class FreezingCourseTests
 {
     private static readonly CoolingPlace Blast = new CoolingPlace.ColdAir(ColdStore.BlastChiller);
 
-    // Table 9 row 36 (heat.md 7.5, an independent enthalpy run): half a litre 11 cm across and 6 cm high, every face 8 W/m2K, air -18 °C,
+    // An enthalpy run apart from the code (C.50 to C.52, 14 rings by 14 layers): half a litre 11 cm across and 6 cm high, every face 8 W/m2K, air -18 °C,
     // from 5 °C until the middle is -15 °C: 13.5 h. There nothing moves; here what is liquid does, which saves a little.
     [Fact]
     public void A_tub_freezes_as_long_as_an_independent_run()

@@ -80,7 +80,7 @@ public sealed class LayerTests
         iter: 30,
         threads: 2);
 
-    // The notes (heat.md 5.3): liquid cooled at its side and top mixes itself. In air within a degree or two, in ice by several.
+    // C.20 to C.22 (estimates): liquid cooled at its side and top mixes itself. In air within a degree or two, in ice by several.
     [Theory]
     [InlineData("air", 0.2, 2)]
     [InlineData("ice", 3, 15)]
@@ -106,7 +106,7 @@ public sealed class LayerTests
         Assert.All(stirred, sample => Close.To(sample.Mean.DegreesCelsius, sample.Coldest.DegreesCelsius, 1e-9));
     }
 
-    // Table 9 row 24, exact: UA 20 W/K, 10 kg of 4180 J/kgK, 95 to 21 °C in 4 °C takes 3506.280 s; here by layers that circulate without end.
+    // P.33, exact: 10 x 4180/20 ln(91/17) = 3506.280 s from 95 to 21 °C in 4 °C; here by layers that circulate without end.
     [Fact]
     public void With_endless_circulation_it_is_the_mixed_pot()
     {

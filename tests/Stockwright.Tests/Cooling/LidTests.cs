@@ -40,7 +40,7 @@ public sealed class LidTests
         Close.To(taken - onward, 400 * (lid.Celsius - 20), 1e-6);
     }
 
-    // R1 (heat.md 8, two integrators agreeing to 5e-12): stock-lid 1.5 W/K, lid-room 0.5 W/K and radiation 0.30, 400 J/K, room 22 °C.
+    // The ice-bath reference problem (IceBathReferenceTests): stock-lid 1.5 W/K, lid-room 0.5 W/K and radiation 0.30, 400 J/K, room 22 °C.
     // The lid from 60 °C under stock falling from 95 to 91.5247 °C in the first minute; and four hours on, when it only follows.
     [Theory]
     [InlineData(60, 60, 95, 91.5246970922, 63.3419168751, 0.05)]
@@ -98,7 +98,7 @@ public sealed class LidTests
         Assert.InRange(taken.Books.RelativeGap, 0, 1e-9);
     }
 
-    // Common practice, no source: a lid of a 28 cm steel pot weighs some half a kilogram; R1 takes 400 J/K.
+    // Common practice, no source: a lid of a 28 cm steel pot weighs some half a kilogram; the ice-bath reference problem takes 400 J/K.
     [Fact]
     public void A_pot_lid_holds_a_few_hundred_joules_a_kelvin() => Assert.InRange(Cases.Pot().Vessel.LidHeatCapacity.JoulesPerKelvin, 200, 500);
 

@@ -7,7 +7,7 @@ using Xunit;
 
 namespace Stockwright.Tests.Keeping;
 
-/// <summary>Freezing and thawing: formulas against worked examples, the enthalpy method against Stefan's exact front and an independent run (heat.md 7 and table 9).</summary>
+/// <summary>Freezing and thawing: formulas against worked examples, the enthalpy method against Stefan's exact front and runs apart from the code (C.50 to C.56).</summary>
 public sealed class FreezingTests
 {
     private static readonly FreezingFood Example = new(
@@ -43,7 +43,7 @@ public sealed class FreezingTests
         Close.Relative(r, gotR, 0.005);
     }
 
-    // heat.md 7.5, stock by Pham and by Plank, hours.
+    // C.54 and C.53 worked by hand for stock: Pham and Plank, hours.
     [Theory]
     [InlineData(0.02, 20, -20, -10, 6.50, 5.05)]
     [InlineData(0.02, 10, -18, -10, 13.86, 10.76)]
@@ -70,7 +70,7 @@ public sealed class FreezingTests
         Close.Relative(3600, seconds, 0.02);
     }
 
-    // Table 9 rows 35 to 37: an independent enthalpy run (class B).
+    // The enthalpy method (C.50 to C.52) run apart from the code.
     [Fact]
     public void Enthalpy_slab() => Close.Relative(
         5.948, FreezingTime.Seconds(ConductionGrid.HalfSlab(0.02, 60), FreezingStock.Stock, 20, allFaces: false, 5, -20, -10, 20) / 3600, 0.01);
@@ -83,7 +83,7 @@ public sealed class FreezingTests
     public void Slab_thaws() => Close.Relative(
         9.11, FreezingTime.Seconds(ConductionGrid.HalfSlab(0.02, 60), FreezingStock.Stock, 15, allFaces: false, -18, 15, 0, 20) / 3600, 0.02);
 
-    // The same by the published formula [from memory], which the notes put at 8.16 h.
+    // The same by the published formula C.56 [from memory], worked by hand.
     [Theory]
     [InlineData(0.04, 15, 15, -18, 8.16)]
     [InlineData(0.04, 10, 4, -18, 36.2)]
@@ -93,7 +93,7 @@ public sealed class FreezingTests
         FreezingFormulas.ThawSlab(FreezingFood.Stock, Length.FromMeters(thickness), Film(film), T(air), T(start), ThermalConductivity.FromWattsPerMeterKelvin(0.57)).TotalHours,
         0.01);
 
-    // heat.md 7.5: cylinder and sphere of 3 cm radius, h 20, air -25: 3.60 h and 2.38 h.
+    // The enthalpy method run apart from the code: cylinder and sphere of 3 cm radius, h 20, air -25: 3.60 h and 2.38 h.
     [Fact]
     public void Enthalpy_cylinder_and_sphere()
     {
@@ -101,7 +101,7 @@ public sealed class FreezingTests
         Close.Relative(2.38, FreezingTime.Seconds(ConductionGrid.Sphere(0.03, 40), FreezingStock.Stock, 20, allFaces: false, 5, -25, -10, 15) / 3600, 0.015);
     }
 
-    // heat.md 7.5: Pham for the half-litre tub of 11 by 6 cm with its shape factor: E 2.04, 14.5 h.
+    // C.54 with C.55 worked by hand: Pham for the half-litre tub of 11 by 6 cm with its shape factor: E 2.04, 14.5 h.
     [Fact]
     public void Tub_through_the_front_door()
     {

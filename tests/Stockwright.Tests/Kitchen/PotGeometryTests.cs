@@ -69,7 +69,7 @@ public sealed class PotGeometryTests
         Assert.Throws<ArgumentOutOfRangeException>(() => pot.LevelAt(Volume.FromLiters(13)));
     }
 
-    // heat.md 3.3 reckons a steel pot for 10 L at 2.5 kg; the estimate claims to be within 40 %.
+    // A steel pot for 10 L weighs some 2.5 kg (common practice, no source); the estimate claims to be within 40 %.
     [Fact]
     public void The_guessed_weight_of_a_steel_pot_spans_a_usual_one()
     {

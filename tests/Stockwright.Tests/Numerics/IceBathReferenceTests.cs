@@ -5,7 +5,7 @@ using Xunit;
 namespace Stockwright.Tests.Numerics;
 
 /// <summary>
-/// Reference problem R1 of the project notes: a pot of stock in a bath whose ice gives out, solved beforehand by SciPy's
+/// The ice-bath reference problem (our own): a pot of stock in a bath whose ice gives out, solved beforehand by SciPy's
 /// Radau and DOP853 at 1e-13, which agree to 5e-12. States: stock, wall, lid, bath (or ice), evaporated mass.
 /// </summary>
 public class IceBathReferenceTests

@@ -17,7 +17,7 @@ public class AtmosphereTests
     public void Pressure_reproduces_the_standard_atmosphere(double metres, double hectopascals, double tolerance) =>
         Close.To(hectopascals, StandardAtmosphere.PressureAt(Length.FromMeters(metres)).Hectopascals, tolerance);
 
-    // Computed apart from the code for the notes (class B), ISO 2533 with IAPWS region 4.
+    // Worked apart from the code: ISO 2533 with IAPWS region 4.
     [Theory]
     [InlineData(0, 99.9743)]
     [InlineData(1609.344, 94.6184)]

@@ -7,12 +7,12 @@ namespace Stockwright.Tests.Physics;
 
 public class EnergyBalanceTests
 {
-    // Exact energy balance (class A): 3600/2256.6 kg/h from one net kilowatt at 100 C.
+    // Exact energy balance: 3600/2256.6 kg/h from one net kilowatt at 100 C.
     [Fact]
     public void A_kilowatt_boils_off_1_6_kilograms_an_hour() =>
         Close.To(1.5953, HeatUpEstimate.BoilOff(Power.FromKilowatts(1), Temperature.FromDegreesCelsius(100)).KilogramsPerHour, 0.00005);
 
-    // Exact energy balance (class A): (10 x 4187 + 2.5 x 500) 85 / (3500 x 0.80) = 1309 s; the notes' 3.3 table in minutes.
+    // Exact energy balance: (10 x 4187 + 2.5 x 500) 85 / (3500 x 0.80) = 1309 s, and so on, in minutes.
     [Theory]
     [InlineData(3500, 0.80, 21.8)]
     [InlineData(2000, 0.75, 40.7)]
@@ -33,7 +33,7 @@ public class EnergyBalanceTests
         Assert.Throws<ArgumentOutOfRangeException>(() => HeatUpEstimate.BoilOff(Power.FromWatts(-1), Temperature.FromDegreesCelsius(100)));
     }
 
-    // Newton's law, exact (class A): UA 20 W/K, 10 kg x 4180, 95 to 21 in 4 C: 2090 ln(91/17) = 3506.280 s.
+    // Newton's law, exact: UA 20 W/K, 10 kg x 4180, 95 to 21 in 4 C: 2090 ln(91/17) = 3506.280 s.
     [Fact]
     public void Lumped_cooling_time() =>
         Close.To(3506.280, LumpedCooling.TimeBetween(Coefficient(20), One, Capacity(41800), Celsius(95), Celsius(21), Celsius(4)).Seconds, 0.0005);

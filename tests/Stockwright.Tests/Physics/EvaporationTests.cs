@@ -11,7 +11,7 @@ public class EvaporationTests
     private static readonly Ratio Half = Ratio.FromPercent(50);
     private static readonly Pressure SeaLevel = Pressure.FromPascals(101325);
 
-    // Shah's equation [from memory] worked out apart from the code for the notes, 4.2 (class B): three printed digits.
+    // Shah's equation [from memory] worked out apart from the code: three digits.
     [Theory]
     [InlineData(40, 0.76)]
     [InlineData(50, 1.59)]
@@ -25,7 +25,7 @@ public class EvaporationTests
     [InlineData(95, 17.5)]
     [InlineData(97, 19.1)]
     [InlineData(99, 20.9)]
-    public void Flux_matches_the_notes(double celsius, double kilogramsPerHour) =>
+    public void Flux_matches_the_equation_worked_apart(double celsius, double kilogramsPerHour) =>
         Close.To(kilogramsPerHour, Hourly(celsius), Math.Max(0.005 * kilogramsPerHour, 0.006));
 
     // Table "Heat loss from open water tanks", evaporation part, 60 F still air (engineeringtoolbox d_286), Btu/(ft2 h):
@@ -40,7 +40,7 @@ public class EvaporationTests
         Close.Relative(btu, kilogramsPerHour * SaturatedWater.LatentHeat(water).KilojoulesPerKilogram / 11.3565, 0.35);
     }
 
-    // The same table turned to kg/(m2 h) in the notes, 4.2: 35 % from 40 to 99 C, the whole column.
+    // The same table turned to kg/(m2 h) by the latent heat: 35 % from 40 to 99 C, the whole column.
     [Theory]
     [InlineData(40, 0.91)]
     [InlineData(50, 1.83)]
@@ -53,7 +53,7 @@ public class EvaporationTests
         Close.Relative(kilogramsPerHour, Hourly(celsius), 0.35);
 
     // ASHRAE HVAC Applications, natatoriums: E = 0.089 (p_w - p_a)/h_fg for still air, kPa and kJ/kg; an independent
-    // correlation, within 35 % up to 70 C, where the notes say it starts to read low.
+    // correlation, within 35 % up to 70 C, above which it starts to read low.
     [Theory]
     [InlineData(40)]
     [InlineData(50)]
@@ -76,7 +76,7 @@ public class EvaporationTests
         Close.To(21.7, Hourly(100), 0.15);
     }
 
-    // Room air and altitude hardly matter for hot water (notes 4.2, computed there): at 90 C 30 to 70 % humidity 0.9 %, 2000 m -1.5 %.
+    // Room air and altitude hardly matter for hot water (P.23 worked apart from the code): at 90 C 30 to 70 % humidity 0.9 %, 2000 m -1.5 %.
     [Fact]
     public void Room_and_altitude_hardly_matter_for_hot_water()
     {

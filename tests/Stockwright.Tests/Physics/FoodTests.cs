@@ -11,13 +11,13 @@ public class FoodTests
     private static readonly FoodComposition Beef = FoodComposition.FromDecimalFractions(0.73, 0.22, 0.04, ash: 0.01);
     private static readonly FoodComposition Carrot = FoodComposition.FromDecimalFractions(0.88, 0.01, 0.002, 0.098, ash: 0.01);
 
-    // Computed apart from the code for the notes from the Choi and Okos 1986 equations (class B).
+    // Worked apart from the code from the Choi and Okos 1986 equations.
     [Theory]
     [InlineData(4, 1006.048, 4058.70, 4104.58, 0.57005)]
     [InlineData(20, 1004.548, 4059.97, 4105.85, 0.59541)]
     [InlineData(60, 992.488, 4074.89, 4120.77, 0.64407)]
     [InlineData(90, 975.652, 4097.09, 4142.97, 0.66676)]
-    public void Stock_matches_the_notes(double celsius, double density, double ashraeHeat, double originalHeat, double conductivity)
+    public void Stock_matches_the_equations_worked_apart(double celsius, double density, double ashraeHeat, double originalHeat, double conductivity)
     {
         Temperature temperature = Temperature.FromDegreesCelsius(celsius);
         Close.To(density, FoodProperties.Density(Stock, temperature, FoodWater.ChoiOkos).KilogramsPerCubicMeter, 0.0006);
@@ -26,9 +26,9 @@ public class FoodTests
         Close.To(conductivity, FoodProperties.Conductivity(Stock, temperature, FoodWater.ChoiOkos).WattsPerMeterKelvin, 6e-6);
     }
 
-    // Same source (class B).
+    // Same source.
     [Fact]
-    public void Beef_matches_the_notes()
+    public void Beef_matches_the_equations_worked_apart()
     {
         Temperature room = Temperature.FromDegreesCelsius(20);
         Close.To(1055.305, FoodProperties.Density(Beef, room, FoodWater.ChoiOkos).KilogramsPerCubicMeter, 0.0006);
@@ -36,9 +36,9 @@ public class FoodTests
         Close.To(0.51212, FoodProperties.Conductivity(Beef, room, FoodWater.ChoiOkos).WattsPerMeterKelvin, 6e-6);
     }
 
-    // Same source (class B): carries the carbohydrate terms.
+    // Same source; carries the carbohydrate terms.
     [Fact]
-    public void Carrot_matches_the_notes()
+    public void Carrot_matches_the_equations_worked_apart()
     {
         Temperature room = Temperature.FromDegreesCelsius(20);
         Close.To(1042.554, FoodProperties.Density(Carrot, room, FoodWater.ChoiOkos).KilogramsPerCubicMeter, 0.0006);
@@ -62,7 +62,7 @@ public class FoodTests
     public void Supercooled_water_follows_its_row() =>
         Close.To(4234.278, FoodProperties.SpecificHeat(FoodComposition.FromDecimalFractions(1), Temperature.FromDegreesCelsius(-10)).JoulesPerKilogramKelvin, 1e-6);
 
-    // The default water is the IAPWS one: density 998.158 and specific heat 4184.5 at 20 C (SR1-86, notes 1.2 and 1.3).
+    // The default water is the IAPWS one: density 998.158 and specific heat 4184.5 at 20 C (SR1-86: P.5 and P.10).
     [Fact]
     public void Pure_water_is_that_of_the_steam_tables()
     {

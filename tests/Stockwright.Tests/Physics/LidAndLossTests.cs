@@ -10,7 +10,7 @@ public class LidAndLossTests
 {
     private static readonly Pressure SeaLevel = Pressure.FromPascals(101325);
 
-    // Arithmetic of the notes, 4.4 (class B, own model).
+    // P.24 worked by hand (own model).
     [Theory]
     [InlineData(0.05, 0.270)]
     [InlineData(0.10, 0.426)]
@@ -23,7 +23,7 @@ public class LidAndLossTests
         Close.To(share * 1.5, escape.High.DecimalFractions, 1e-3);
     }
 
-    // Means of the headspace model over three pots and three temperatures (notes 4.4): the fit is within 0.046 of it.
+    // Means of the headspace model over three pots and three temperatures (own model, worked apart from the code): the fit is within 0.046 of it.
     [Theory]
     [InlineData(0.02, 0.12)]
     [InlineData(0.05, 0.28)]
@@ -45,7 +45,7 @@ public class LidAndLossTests
         Assert.Throws<ArgumentOutOfRangeException>(() => LidEscape.Fraction(new LidPosition((LidKind)7, Ratio.Zero)));
     }
 
-    // Notes 5.1, Churchill and Chu worked out with other air property fits (class B): 2 %.
+    // P.28, Churchill and Chu worked out apart from the code with other fits of air's properties: 2 %.
     [Theory]
     [InlineData(80, 22, 0.16, 6.21)]
     [InlineData(20, 4, 0.16, 4.56)]
@@ -58,7 +58,7 @@ public class LidAndLossTests
     public void Vertical_wall_lies_near_the_simple_form() =>
         Close.Relative(1.42 * Math.Pow(58 / 0.16, 0.25), SurfaceLosses.VerticalWallWattsPerSquareMetreKelvin(353.15, 295.15, 0.16, 101325), 0.15);
 
-    // Notes 5.1 (class B): plate up, 0.28 m, 80 over 22 C: 7.33. A cold plate up follows the 0.27 line, half of the 0.54 one
+    // P.29 worked apart from the code: plate up, 0.28 m, 80 over 22 C: 7.33. A cold plate up follows the 0.27 line, half of the 0.54 one
     // when both are in the fourth-root range: 3.66.
     [Fact]
     public void Level_plate_in_air()
@@ -72,7 +72,7 @@ public class LidAndLossTests
     public void Large_level_plate_lies_near_the_simple_form() =>
         Close.Relative(1.52 * Math.Cbrt(73), SurfaceLosses.LevelPlateFacingUp(Celsius(95), Celsius(22), Length.FromMeters(2), SeaLevel).WattsPerSquareMeterKelvin, 0.15);
 
-    // Stefan-Boltzmann law, exact (class A): 0.3 sigma (353.15^2 + 295.15^2)(353.15 + 295.15).
+    // Stefan-Boltzmann law, exact: 0.3 sigma (353.15^2 + 295.15^2)(353.15 + 295.15).
     [Theory]
     [InlineData(0.3, 2.336, 0.001)]
     [InlineData(0.95, 7.40, 0.005)]
@@ -90,13 +90,13 @@ public class LidAndLossTests
         Close.Relative(conductivity, AirFilm.ConductivityWattsPerMetreKelvin(kelvins), 0.01);
     }
 
-    // Notes 3.4 (class B): pots at 95 C in 22 C, emissivity 0.3, volumes 6, 10, 20 L. 15 %, since wall height and lid
-    // temperature were worked out there in more detail.
+    // P.31, P.32 and P.23 added up apart from the code: pots at 95 C in 22 C, emissivity 0.3, volumes 6, 10, 20 L. 15 %, since wall height and lid
+    // temperature were followed there in more detail.
     [Theory]
     [InlineData(0.24, 0.006, 68, 526, 112)]
     [InlineData(0.28, 0.010, 95, 717, 154)]
     [InlineData(0.36, 0.020, 144, 1169, 242)]
-    public void Pot_losses_match_the_notes(double diameter, double cubicMetres, double sides, double lidOff, double lidOn)
+    public void Pot_losses_match_the_sum_worked_apart(double diameter, double cubicMetres, double sides, double lidOff, double lidOn)
     {
         double area = Math.PI / 4 * diameter * diameter;
         double side = PotLosses.SideWatts(diameter, cubicMetres / area, 95, 22, 0.3, 101325);
@@ -121,7 +121,7 @@ public class LidAndLossTests
         Assert.Equal(0, PotLosses.SideWatts(0.28, 0, 95, 22, 0.3, 101325));
     }
 
-    // Handbook specific heats (notes 3.3) within the alloys' spread: CRC Handbook, aluminium 897, copper 385 J/(kg K) [from memory].
+    // Handbook specific heats within the alloys' spread: CRC Handbook, aluminium 897, copper 385 J/(kg K) [from memory].
     [Fact]
     public void Walls_have_handbook_properties()
     {

@@ -70,41 +70,41 @@ public class WaterAndSteamTests
         Close.Relative(1827, SaturatedWater.LatentHeatJoulesPerKilogram(500) / 1000, 1e-3);
     }
 
-    // Computed apart from the code for the project notes, from the SR1-86 equations (class B).
+    // Worked apart from the code from the SR1-86 equations.
     [Theory]
     [InlineData(60, 2357.696)]
     [InlineData(90, 2282.645)]
     [InlineData(100, 2256.598)]
-    public void Latent_heat_matches_the_notes(double celsius, double kilojoules) =>
+    public void Latent_heat_matches_the_equations_worked_apart(double celsius, double kilojoules) =>
         Close.To(kilojoules, SaturatedWater.LatentHeat(Temperature.FromDegreesCelsius(celsius)).KilojoulesPerKilogram, 0.001);
 
-    // Specific heat of liquid water: computed from SR1-86 for the notes (class B), against cp 4.1813 kJ/(kg K) at 25 C of
+    // Specific heat of liquid water: worked apart from the code from SR1-86, against cp 4.1813 kJ/(kg K) at 25 C of
     // IAPWS-95 [from memory] within 0.05 %.
     [Theory]
     [InlineData(10, 4.1954)]
     [InlineData(25, 4.1819)]
     [InlineData(60, 4.1858)]
     [InlineData(95, 4.2124)]
-    public void Specific_heat_matches_the_notes(double celsius, double kilojoules)
+    public void Specific_heat_matches_the_equations_worked_apart(double celsius, double kilojoules)
     {
         Close.To(kilojoules, SaturatedWater.LiquidSpecificHeat(Temperature.FromDegreesCelsius(celsius)).KilojoulesPerKilogramKelvin, 0.0001);
         Close.Relative(4.1813, SaturatedWater.LiquidSpecificHeat(Temperature.FromDegreesCelsius(25)).KilojoulesPerKilogramKelvin, 5e-4);
     }
 
-    // Computed from the equations of Patek et al. 2009 for the notes (class B); the 20 C viscosity also agrees with
+    // Worked apart from the code from the equations of Patek et al. 2009; the 20 C viscosity also agrees with
     // 1001.6 uPa s, the international reference value of ISO/TR 3666 [from memory].
     [Theory]
     [InlineData(20, 0.59846, 1001.57)]
     [InlineData(60, 0.65440, 466.04)]
     [InlineData(90, 0.67527, 314.17)]
-    public void Transport_properties_match_the_notes(double celsius, double conductivity, double microPascalSeconds)
+    public void Transport_properties_match_the_equations_worked_apart(double celsius, double conductivity, double microPascalSeconds)
     {
         Temperature temperature = Temperature.FromDegreesCelsius(celsius);
         Close.To(conductivity, LiquidWaterTransport.Conductivity(temperature).WattsPerMeterKelvin, 6e-6);
         Close.To(microPascalSeconds, LiquidWaterTransport.Viscosity(temperature).MicropascalSeconds, 6e-3);
     }
 
-    // The stated largest errors of the fits (notes 1.3), over every tenth of a degree, against the full equations.
+    // The stated largest errors of the fits P.13 and P.14, over every tenth of a degree, against the full equations.
     [Fact]
     public void Fast_fits_stay_within_their_stated_errors_and_reach_them()
     {

@@ -10,7 +10,7 @@ namespace Stockwright.Tests.Planning;
 /// <summary>Roasting and blanching.</summary>
 public sealed class PreparationTests
 {
-    // stock.md 1.7 (estimate): heavy bones 12 to 18 kg/m2, so 2.0 to 3.1 kg on a GN 1/1 of 0.172 m2.
+    // Estimate: heavy bones 12 to 18 kg/m2, so 2.0 to 3.1 kg on a GN 1/1 of 0.172 m2.
     [Fact]
     public void A_gastronorm_tray_takes_two_to_three_kilos_of_bones_in_one_layer()
     {
@@ -62,7 +62,7 @@ public sealed class PreparationTests
         Assert.Equal(roast.End - TimeSpan.FromMinutes(10), Step("Spread the paste").At);
     }
 
-    // Larder, estimate from stock.md section 2: beef knuckle loses 15 to 22 % of its weight in the oven.
+    // Larder (estimate): beef knuckle loses 15 to 22 % of its weight in the oven.
     [Fact]
     public void The_oven_takes_what_the_table_says_and_the_pot_gets_the_rest()
     {
@@ -82,7 +82,7 @@ public sealed class PreparationTests
         Assert.False(roast.HasFan);
     }
 
-    // stock.md 1.4: cold water, to the boil, 2 to 5 minutes there; 1 to 3 % of soluble matter poured away (estimate).
+    // Common practice, no source: cold water, to the boil, 2 to 5 minutes there; 1 to 3 % of soluble matter poured away (estimate).
     [Fact]
     public void A_blanch_covers_the_bones_and_brings_them_to_the_boil()
     {

@@ -43,7 +43,7 @@ public sealed class TimelineTests
         Assert.DoesNotContain(timeline.Steps, step => step.Kind is StepKind.Chill or StepKind.Defat);
     }
 
-    // Skimmed every 5 to 15 minutes in the first hour, then looked at every hour (stock.md 1.3, trade).
+    // Skimmed every 5 to 15 minutes in the first hour, then looked at every hour (common practice, no source).
     [Fact]
     public void It_is_skimmed_often_in_the_first_hour_and_looked_at_every_hour_after()
     {

@@ -50,7 +50,7 @@ public sealed class TradeCaseTests
 
     // Common practice, no source: a pot of 8.7 L brim filled to three quarters over 3 kg beef bones and 1.2 kg vegetables (weighed
     // before roasting), lid ajar, kept to the line at its checks, 6 h, gives about 3 L strained and defatted: a quarter either way accepted.
-    // Drained bones hold 0.08 kg a kilogram and shrink under the line, so the reckoning lies at the upper end.
+    // Drained bones hold 0.08 kg a kilogram and shrink under the line, so the calculation lies at the upper end.
     [Fact]
     public void Three_kilos_of_beef_bones_in_a_nine_litre_pot_give_three_litres()
     {
@@ -102,7 +102,7 @@ public sealed class TradeCaseTests
         Assert.InRange(fitter.YieldKilograms(fitted.Outcome), 2.25, 3.75);
     }
 
-    // stock.md check value 39: 3.63 kg at 1.20 kg/L displace 3.03 L.
+    // 3.63 kg at 1.20 kg/L displace 3.03 L (3.63/1.20).
     [Fact]
     public void Bones_push_up_the_water_by_their_volume()
     {
@@ -111,7 +111,7 @@ public sealed class TradeCaseTests
         Close.Relative(3.03, request.Plan().Fit.SolidsDisplacement.Liters, 0.01);
     }
 
-    // stock.md check value 7 (McGee 2004 for the mile and 3000 m): 94.9 C at 1500 m, 89.8 C at 3000 m, to 0.3.
+    // P.15 and P.2: 94.9 C at 1500 m, 89.8 C at 3000 m, to 0.3; McGee 2004 says 90 C at 3000 m.
     [Theory]
     [InlineData(1500, 94.9)]
     [InlineData(3000, 89.8)]

@@ -9,7 +9,7 @@ namespace Stockwright.Tests.Predicting;
 public sealed class CompositionTests
 {
     /// <summary>
-    /// Check value 27: computed; 3 % gelatin reads 3.9 (to 0.2). The SR28 rows are read as protein gelatin, carbohydrate sugar and ash
+    /// B.16: 3 % gelatin reads 3.9 (to 0.2). The SR28 rows are read as protein gelatin, carbohydrate sugar and ash
     /// salt, which is what the expected values assume (15 % real).
     /// </summary>
     [Theory]
@@ -20,7 +20,7 @@ public sealed class CompositionTests
     public void Refractometer_reading(double protein, double sugars, double ash, double expected) =>
         Assert.Equal(expected, Of(protein, 0, sugars, ash).Brix, 0.2);
 
-    /// <summary>Check value 28: SR28 06170 beef, 06172 chicken, 06174 fish; our worked densities from the make-up; 0.003 kg/L.</summary>
+    /// <summary>B.17: SR28 06170 beef, 06172 chicken, 06174 fish; our worked densities from the make-up; 0.003 kg/L.</summary>
     [Theory]
     [InlineData(1.97, 0.09, 1.20, 0.70, 1.012)]
     [InlineData(2.52, 1.20, 3.53, 0.63, 1.020)]
@@ -33,7 +33,7 @@ public sealed class CompositionTests
     public void Beef_stock_weighs_what_its_cup_does() =>
         Assert.Equal(240 / 236.588, Of(1.97, 0.09, 1.20, 0.70).Density.KilogramsPerLiter, 0.003);
 
-    /// <summary>Check value 29: a cup, 240 g, of SR28 06172 holds 6.05 g protein and 343 mg sodium (1 %) and 86 kcal (3 %: the table uses the food's own factors, we the general 4, 9 and 4).</summary>
+    /// <summary>B.21: a cup, 240 g, of SR28 06172 holds 6.05 g protein and 343 mg sodium (1 %) and 86 kcal (3 %: the table uses the food's own factors, we the general 4, 9 and 4).</summary>
     [Fact]
     public void A_cup_of_chicken_stock()
     {
@@ -45,7 +45,7 @@ public sealed class CompositionTests
         Assert.Equal(2.5 * cup.Sodium.Grams, cup.SaltEquivalent.Grams, 1e-9);
     }
 
-    /// <summary>Check value 30: SR28 02047, 38 758 mg sodium in 100 g of salt; 0.1 %.</summary>
+    /// <summary>SR28 02047, 38 758 mg sodium in 100 g of salt; 0.1 %.</summary>
     [Fact]
     public void A_gram_of_salt()
     {
@@ -58,7 +58,7 @@ public sealed class CompositionTests
     public void Energy_of_gelatin_powder() =>
         Assert.InRange(Of(85.6, 0.1, 0, 1.3).EnergyPer(Mass.FromGrams(100)).Kilocalories, 335 * 0.97, 335 * 1.03);
 
-    /// <summary>Check value 40: a US cup of fat weighs 205 g by SR28: 0.866 kg/L spooned; 0.5 %. Clear liquid fat is denser, 0.915 to 0.92 [from memory].</summary>
+    /// <summary>A US cup of fat weighs 205 g by SR28: 0.866 kg/L spooned; 0.5 %. Clear liquid fat is denser, 0.915 to 0.92 [from memory].</summary>
     [Fact]
     public void A_cup_of_fat()
     {

@@ -49,7 +49,7 @@ public sealed class CutFileTests
         Assert.Contains(message, slip.Message, StringComparison.Ordinal);
     }
 
-    /// <summary>The table of the notes, 3.2: k_b of hard beef bone 0.025 (0.019 to 0.028; K1, K4, K5) and k_s of meaty beef 0.20 (K8); every number has a source.</summary>
+    /// <summary>k_b of hard beef bone 0.025 (0.019 to 0.028; K1, K4, K5) and k_s of meaty beef 0.20 (K8), measurements named in docs/equations-body.md; every number has a source.</summary>
     [Fact]
     public void The_standing_file_says_where_its_numbers_come_from()
     {

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace Stockwright.Tests.Predicting;
 
-/// <summary>What must hold for any load and any course of heat (check value 42), and closed forms.</summary>
+/// <summary>What must hold for any load and any course of heat, and closed forms.</summary>
 public sealed class ExtractionLawTests
 {
     private static readonly string[] Classes = ["hard-beef-bone", "meaty-beef", "calf-foot", "chicken-back", "chicken-feet", "white-fish", "pork-skin"];
@@ -131,7 +131,7 @@ public sealed class ExtractionLawTests
         Assert.True(Extraction.Run([cut with { LeavesAt = TimeSpan.FromHours(3) }], course).Intactness < Extraction.Run([cut with { JoinsAt = TimeSpan.FromHours(5) }], course).Intactness);
     }
 
-    /// <summary>B.3 and B.4: computed from the notes' formulas.</summary>
+    /// <summary>B.3 and B.4 worked by hand.</summary>
     [Theory]
     [InlineData(6.5, 1)]
     [InlineData(6, 1)]

@@ -11,7 +11,7 @@ namespace Stockwright.Tests.Predicting;
 /// </summary>
 public sealed class ExtractionTests
 {
-    /// <summary>Check value 8: computed, activation energy 109 kJ/mol, reference 98 °C; 1 %.</summary>
+    /// <summary>B.1 worked by hand, activation energy 109 kJ/mol, reference 98 °C; 1 %.</summary>
     [Theory]
     [InlineData(85, 0.277)]
     [InlineData(90, 0.459)]
@@ -24,7 +24,7 @@ public sealed class ExtractionTests
     public void Rate_over_that_at_98_C(double celsius, double expected) =>
         Assert.InRange(ExtractionRates.Arrhenius(celsius, 109_000) / expected, 0.99, 1.01);
 
-    /// <summary>Check value 9: a factor of six from 100 to 120 °C (K2: J Cookery Sci Japan 1998 31(4):293, abstract) is 109.3 kJ/mol; 0.5 %.</summary>
+    /// <summary>B.1: a factor of six from 100 to 120 °C (K2: J Cookery Sci Japan 1998 31(4):293, abstract) is 109.3 kJ/mol; 0.5 %.</summary>
     [Fact]
     public void The_activation_energy_is_that_of_six_times_in_twenty_degrees()
     {
@@ -33,28 +33,28 @@ public sealed class ExtractionTests
         Assert.InRange(ExtractionRates.CollagenActivation.Value, joules * 0.995, joules * 1.005);
     }
 
-    /// <summary>Check value 10, K1 (fitted): McGee 2004, beef bones give about 20 % in 8 h of simmering; 5 points.</summary>
+    /// <summary>K1 (fitted): McGee 2004, beef bones give about 20 % in 8 h of simmering; 5 points.</summary>
     [Fact]
     public void Hard_beef_bone_gives_a_fifth_in_eight_hours() =>
         Assert.InRange(Pots.Hold(98, 8, Pots.Cut("hard-beef-bone", 1, 15)).Extracted.Percent, 15, 25);
 
-    /// <summary>Check value 11: computed; 8 points allowed, held here to the 0.5 of the code.</summary>
+    /// <summary>B.5 worked apart from the code; to half a point.</summary>
     [Fact]
     public void Hard_beef_bone_gives_half_in_a_day() =>
         Assert.Equal(48, Pots.Hold(98, 24, Pots.Cut("hard-beef-bone", 1, 15)).Extracted.Percent, 0.5);
 
-    /// <summary>Check value 12, K4 (fitted): Food Science (China) 2012, pig bone at 130 °C for 3 h, 68.2 % of the protein; 5 points. The mineralised pool alone.</summary>
+    /// <summary>K4 (fitted): Food Science (China) 2012, pig bone at 130 °C for 3 h, 68.2 % of the protein; 5 points. The mineralised pool alone.</summary>
     [Fact]
     public void Pig_bone_under_high_pressure() =>
         Assert.InRange(Pots.Hold(130, 3, PigBone()).Extracted.Percent, 63.2, 73.2);
 
-    /// <summary>Check value 13, K5 (not fitted): Food Science 2017 38(13):20, pork bone at 120 °C for 80 min, about 17 % inferred from its calcium; 6 points.</summary>
+    /// <summary>K5 (not fitted): Food Science 2017 38(13):20, pork bone at 120 °C for 80 min, about 17 % inferred from its calcium; 6 points.</summary>
     [Fact]
     public void Pork_bone_under_pressure() =>
         Assert.InRange(Pots.Hold(120, 80.0 / 60, PigBone()).Extracted.Percent, 14, 26);
 
     /// <summary>
-    /// Check value 14, K3 (fitted): Zeng and Zhang 2014, chicken bone in 1 cm pieces, 1 kg in 3 L, 115 °C for 60 min: 25.07 mg/mL
+    /// K3 (fitted): Zeng and Zhang 2014, chicken bone in 1 cm pieces, 1 kg in 3 L, 115 °C for 60 min: 25.07 mg/mL
     /// collagen and 78.6 % dissolved; 15 %. The collagen of 9.6 % is that of Cansu and Boran 2015.
     /// </summary>
     [Fact]
@@ -66,7 +66,7 @@ public sealed class ExtractionTests
         Assert.Equal(2.46, result.Gelatin.Grams / 30, 0.01);
     }
 
-    /// <summary>Check value 15, K2 (fitted): chicken bone, 180 min at 100 °C as 30 min at 120 °C; 5 %.</summary>
+    /// <summary>K2 (fitted): chicken bone, 180 min at 100 °C as 30 min at 120 °C; 5 %.</summary>
     [Fact]
     public void Three_hours_at_the_boil_are_half_an_hour_under_pressure()
     {
@@ -88,7 +88,7 @@ public sealed class ExtractionTests
     public void Pressure_draws_more_than_the_boil(double hours) =>
         Assert.True(Pots.Hold(121, hours, Pots.Cut("mixed-beef-bone", 1, 11)).Gelatin > Pots.Hold(100, hours, Pots.Cut("mixed-beef-bone", 1, 11)).Gelatin);
 
-    /// <summary>Check value 16: computed; chicken backs, 1 kg to 1.6 L, 96 °C for 3 h; 1 % for the code (35 % for a real pot).</summary>
+    /// <summary>B.5 and B.7 worked apart from the code: chicken backs, 1 kg to 1.6 L, 96 °C for 3 h; 1 % for the code (35 % for a real pot).</summary>
     [Fact]
     public void Chicken_backs_for_three_hours()
     {
@@ -99,7 +99,7 @@ public sealed class ExtractionTests
         Assert.Equal(BodyClass.SoftJelly, BodyClasses.Of(effective));
     }
 
-    /// <summary>Check value 17: computed; a fifth of it feet, 4 h; 1 %.</summary>
+    /// <summary>B.5 and B.7 worked apart from the code: a fifth of it feet, 4 h; 1 %.</summary>
     [Fact]
     public void Feet_make_it_firmer()
     {
@@ -108,7 +108,7 @@ public sealed class ExtractionTests
         Assert.InRange(Pots.Effective(result, 1.6), 2.57 * 0.99, 2.57 * 1.01);
     }
 
-    /// <summary>Check values 18 to 20: computed; a third each of hard bone, knuckle and meaty beef, 3.63 kg to 3.785 L; 1 %.</summary>
+    /// <summary>B.5 to B.7 worked apart from the code: a third each of hard bone, knuckle and meaty beef, 3.63 kg to 3.785 L; 1 %.</summary>
     [Theory]
     [InlineData(96, 8, 30.7, 3.925, 0.745, 3.57)]
     [InlineData(88, 8, 17.2, 2.198, 0.872, 2.16)]
@@ -122,7 +122,7 @@ public sealed class ExtractionTests
         Assert.InRange(Pots.Effective(result, 3.785), effective * 0.99, effective * 1.01);
     }
 
-    /// <summary>Check value 20, in words: computed; three times as long gives 82 % more gelatin but only a third more body.</summary>
+    /// <summary>B.5 in words: three times as long gives 82 % more gelatin but only a third more body.</summary>
     [Fact]
     public void Three_times_as_long_is_a_third_more_body()
     {
@@ -132,12 +132,12 @@ public sealed class ExtractionTests
         Assert.Equal(1.33, Pots.Effective(day, 3.785) / Pots.Effective(eight, 3.785), 0.02);
     }
 
-    /// <summary>Check value 21: computed; trotter, 1 kg to 2 L, 5 h at 96 °C; 1 %.</summary>
+    /// <summary>B.5 and B.7 worked apart from the code: trotter, 1 kg to 2 L, 5 h at 96 °C; 1 %.</summary>
     [Fact]
     public void Trotter_sets_hard() =>
         Assert.InRange(Pots.Hold(96, 5, Pots.Cut("trotter", 1, 17)).Gelatin.Grams / 20, 5.12 * 0.99, 5.12 * 1.01);
 
-    /// <summary>Check value 22: computed; strength left after 8 h at 98 °C of what is there from the start, 0.527; 0.5 %. Powder gelatin dissolves in minutes, so it stands for that.</summary>
+    /// <summary>B.2: strength left after 8 h at 98 °C of what is there from the start, 0.527; 0.5 %. Powder gelatin dissolves in minutes, so it stands for that.</summary>
     [Fact]
     public void Strength_wears_down_at_eight_per_cent_an_hour()
     {
@@ -145,7 +145,7 @@ public sealed class ExtractionTests
         Assert.InRange(hold, 0.527 * 0.995, 0.527 * 1.005);
     }
 
-    /// <summary>Check value 23, K8 (fitted): meat's nitrogenous matter, 2.2 % at 3 h and 3.4 % at 6 h of an end figure of 4.84 %; 0.5 %. The soft pool of meaty beef runs at that rate.</summary>
+    /// <summary>K8 (fitted): meat's nitrogenous matter, 2.2 % at 3 h and 3.4 % at 6 h of an end figure of 4.84 %; 0.5 %. The soft pool of meaty beef runs at that rate.</summary>
     [Theory]
     [InlineData(3, 2.2)]
     [InlineData(6, 3.4)]
@@ -157,7 +157,7 @@ public sealed class ExtractionTests
         Assert.InRange(4.84 * (1 - Math.Exp(-rate * hours)), expected * 0.98, expected * 1.02);
     }
 
-    /// <summary>Check value 42 (common practice: fumet is done in 45 minutes): another quarter of an hour at 98 °C adds under 5 %; a beef bone still adds a quarter.</summary>
+    /// <summary>Common practice, no source (fumet is done in 45 minutes): another quarter of an hour at 98 °C adds under 5 %; a beef bone still adds a quarter.</summary>
     [Fact]
     public void Fish_is_flat_after_three_quarters_of_an_hour()
     {
@@ -166,7 +166,7 @@ public sealed class ExtractionTests
         Assert.True(Ratio("hard-beef-bone", 15) > 1.25);
     }
 
-    /// <summary>Pig bone's mineralised pool alone, as the notes compute K4 and K5: 0.023 an hour.</summary>
+    /// <summary>Pig bone's mineralised pool alone, at the rate K4 and K5 give: 0.023 an hour.</summary>
     private static CutInPot PigBone()
     {
         CutInPot cut = Pots.Cut("pork-neck", 1, 16);

@@ -8,7 +8,7 @@ namespace Stockwright.Tests.Predicting;
 /// <summary>Strength, setting and words against the Bloom definition and our worked values.</summary>
 public sealed class GelStrengthTests
 {
-    /// <summary>Check value 25: at 6.67 % a gelatin reads its own Bloom, by definition (ISO 9665, AOAC 948.21 [from memory]); the rest computed with n = 1.8; 1 %.</summary>
+    /// <summary>B.9: at 6.67 % a gelatin reads its own Bloom, by definition (ISO 9665, AOAC 948.21 [from memory]); the rest computed with n = 1.8; 1 %.</summary>
     /// <summary>Glue boiled until it no longer sets is thick all the same (common kitchen knowledge, no source).</summary>
     [Theory]
     [InlineData(0.1, 16, BodyClass.Syrupy)]
@@ -24,7 +24,7 @@ public sealed class GelStrengthTests
     public void Strength_at_a_concentration(double percent, double grams) =>
         Assert.InRange(GelStrength.Strength(Mass.FromGrams(225), Ratio.FromPercent(percent)).Grams, grams * 0.99, grams * 1.01);
 
-    /// <summary>Check value 26: computed; 10 g of 160 Bloom are 8.43 g of 225; 1 %.</summary>
+    /// <summary>B.10: 10 g of 160 Bloom are 8.43 g of 225; 1 %.</summary>
     [Fact]
     public void Swap_goes_with_the_root_of_the_Bloom() =>
         Assert.Equal(8.43, GelStrength.Swap(Mass.FromGrams(10), Mass.FromGrams(160), Mass.FromGrams(225)).Grams, 0.0843);
@@ -49,7 +49,7 @@ public sealed class GelStrengthTests
     [InlineData(0, BodyClass.Watery)]
     public void Classes_stand_on_the_textbook_anchors(double percent, BodyClass expected) => Assert.Equal(expected, BodyClasses.Of(percent));
 
-    /// <summary>The table of classes in the notes (estimates): bounds belong to the class they open.</summary>
+    /// <summary>B.11 (estimates): bounds belong to the class they open.</summary>
     [Theory]
     [InlineData(0.499, BodyClass.Watery, "watery")]
     [InlineData(0.5, BodyClass.Syrupy, "syrupy")]
@@ -67,7 +67,7 @@ public sealed class GelStrengthTests
         Assert.NotEmpty(BodyClasses.Feel(expected));
     }
 
-    /// <summary>Worked values of the notes' fit: 1 % 25 °C, 3 % 29, 6.67 % 32, 10 % 33.5; 0.1 K. Published bounds: always below 35 °C, between 25 and 35.</summary>
+    /// <summary>B.13 worked by hand: 1 % 25 °C, 3 % 29, 6.67 % 32, 10 % 33.5; 0.1 K. Published bounds: always below 35 °C, between 25 and 35.</summary>
     [Theory]
     [InlineData(1, 25)]
     [InlineData(3, 29)]
@@ -82,7 +82,7 @@ public sealed class GelStrengthTests
     public void Fish_melts_in_a_cool_room() =>
         Assert.InRange(GelStrength.Melting(Ratio.FromPercent(2), Mass.FromGrams(150), TemperatureDelta.FromKelvins(-14))!.Value.DegreesCelsius, 8, 17);
 
-    /// <summary>Notes, estimates: nothing sets below 0.6 % of good gelatin, more is needed of weak.</summary>
+    /// <summary>B.12 (estimate): nothing sets below 0.6 % of good gelatin, more is needed of weak.</summary>
     [Fact]
     public void Too_little_does_not_set()
     {
@@ -92,7 +92,7 @@ public sealed class GelStrengthTests
         Assert.Equal(0.6 * Math.Pow(2, 0.75), GelStrength.SettingThreshold(Mass.FromGrams(75)).Percent, 1e-9);
     }
 
-    /// <summary>Worked values of the notes: 0.62 at 2 h, 0.87 at 8 h, 1.01 at 17 h; 0.01. Nothing in the first half hour.</summary>
+    /// <summary>B.14 worked by hand: 0.62 at 2 h, 0.87 at 8 h, 1.01 at 17 h; 0.01. Nothing in the first half hour.</summary>
     [Theory]
     [InlineData(0.4, 0)]
     [InlineData(2, 0.62)]

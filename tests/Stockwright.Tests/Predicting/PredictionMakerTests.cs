@@ -12,9 +12,9 @@ namespace Stockwright.Tests.Predicting;
 public sealed class PredictionMakerTests
 {
     /// <summary>
-    /// Check value 41: a bone stock of half to a kilogram of bones a litre, 3 to 8 h, holds 1.5 to 5.5 % protein; the SR28 (2016) trio 06170,
+    /// Plausible range (estimate): a bone stock of half to a kilogram of bones a litre, 3 to 8 h, holds 1.5 to 5.5 % protein; the SR28 (2016) trio 06170,
     /// 06172 and 06174 holds 1.97 to 2.52. The published figures are taken as they stand; at that, with
-    /// none lost to a kitchen's own ways, veal gives a little more than the notes' rounded end.
+    /// none lost to a kitchen's own ways, veal gives a little more than the rounded end of that range.
     /// </summary>
     [Theory]
     [InlineData("white-chicken")]
@@ -87,7 +87,7 @@ public sealed class PredictionMakerTests
         Assert.Equal(0.85 * collagen, prediction.Extraction.Collagen.Grams, 1e-6 * collagen);
     }
 
-    /// <summary>Check values 16 and 41 in a whole plan: near sea level the plan's own course gives what a plain hold gives, with the heat-up on top.</summary>
+    /// <summary>In a whole plan near sea level the plan's own course gives what a plain hold gives, with the heat-up on top.</summary>
     [Fact]
     public void The_plans_course_is_a_little_more_than_a_plain_hold()
     {
@@ -99,7 +99,7 @@ public sealed class PredictionMakerTests
         Assert.InRange(prediction.Extraction.Gelatin.Grams / hold, 0.98, 1.1);
     }
 
-    /// <summary>Textbook altitude: 95 °C at a mile, 90 °C at 3000 m (McGee 2004); the notes compute 1.6 and 2.7 times as long for the same gelatin.</summary>
+    /// <summary>Textbook altitude: 95 °C at a mile, 90 °C at 3000 m (McGee 2004); by B.1 it takes 1.6 and 2.7 times as long for the same gelatin.</summary>
     [Fact]
     public void High_up_it_draws_less_in_the_same_time()
     {
@@ -145,7 +145,7 @@ public sealed class PredictionMakerTests
         Assert.True(fat.RecoveredBy(DefatMethod.Jug) < fat.RecoveredBy(DefatMethod.Chill));
     }
 
-    /// <summary>Section 5 of the notes, estimates by cut: grams of free fat from a kilogram after hours of simmering.</summary>
+    /// <summary>Estimates by cut (f_free of B.18): grams of free fat from a kilogram after hours of simmering.</summary>
     [Theory]
     [InlineData("chicken-back", 110, 150)]
     [InlineData("chicken-carcass", 50, 65)]

@@ -154,7 +154,7 @@ public sealed class SamplingTests
         Assert.Equal(1, sample.Body.Sum(chance => chance.Chance.DecimalFractions), 1e-9);
         Assert.True(sample.Body.Single(chance => chance.Class == central.Body.Class).Chance.Percent > 20);
 
-        // The notes put one batch within 35 % of the next; ten to ninety must be no narrower than half that and no wider than twice.
+        // One batch lies within 35 % of the next (estimate); ten to ninety must be no narrower than half that and no wider than twice.
         double half = (sample.Gelatin.High.Percent - sample.Gelatin.Low.Percent) / 2 / sample.Gelatin.Central.Percent;
         Assert.InRange(half, 0.175, 0.7);
     }

@@ -55,7 +55,7 @@ public sealed class WhatIfTests
         Assert.InRange(ratio, 0.9 + (0.05 * Math.Min(0, kelvins)), 1.1 + (0.1 * Math.Max(0, kelvins)));
     }
 
-    /// <summary>Check value 42 in a plan: after three quarters of an hour fish gains under 6 % in another quarter.</summary>
+    /// <summary>Common practice, no source (fumet is done in 45 minutes): after three quarters of an hour fish gains under 6 % in another quarter.</summary>
     [Fact]
     public void Fumet_is_flat_after_three_quarters_of_an_hour()
     {
@@ -66,7 +66,7 @@ public sealed class WhatIfTests
         Assert.InRange(later.Effective / at.Effective, 1, 1.06);
     }
 
-    /// <summary>Check values 18 and 19: at 88 °C instead of 96 °C eight hours of beef give little more than half the gelatin (17 and 31 %).</summary>
+    /// <summary>B.5: at 88 °C instead of 96 °C eight hours of beef give little more than half the gelatin (17 and 31 %).</summary>
     [Fact]
     public void Temperature_is_the_largest_lever()
     {

@@ -8,8 +8,8 @@ using Xunit;
 namespace Stockwright.Tests.Simmering;
 
 /// <summary>
-/// S.3 against the table of water losses in the project's notes (heat.md 4.4), clean water, film factor one.
-/// Class B: computed there from the same flux and a fuller headspace balance. It shows that the equation is implemented,
+/// S.3 against a table of water losses worked apart from the code, clean water, film factor one.
+/// It comes from the same flux (P.23) and a fuller balance of the headspace than P.24. It shows that the equation is implemented,
 /// and says nothing about stock; the film factor is for that.
 /// </summary>
 public sealed class EvaporationRowTests
@@ -63,7 +63,7 @@ public sealed class EvaporationRowTests
         Close.Relative(10, hour.LiquidLeftKilograms + hour.SteamKilograms, 1e-9);
     }
 
-    // heat.md 3.4: a 28 cm pot of 10 L at 95 C, lid off, needs 0.7 to 0.9 kW net with clean water (717 W at a factor of 0.8).
+    // P.23, P.31 and P.32 added up apart from the code: a 28 cm pot of 10 L at 95 C, lid off, needs 0.7 to 0.9 kW net with clean water (717 W at a factor of 0.8).
     [Fact]
     public void Holding_95_takes_the_power_of_the_balance()
     {

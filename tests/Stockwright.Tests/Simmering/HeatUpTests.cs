@@ -10,7 +10,7 @@ namespace Stockwright.Tests.Simmering;
 /// <summary>Time to the simmer, simulated (S.1), against what is known without losses and against a kettle test.</summary>
 public sealed class HeatUpTests
 {
-    // heat.md 3.3, exact without losses: 10 kg of water and 2.5 kg of steel, 15 to 100 C; "with lid-off losses add 5 to 40 %".
+    // P.35, exact without losses: 10 kg of water and 2.5 kg of steel, 15 to 100 C. Without a lid it takes 5 to 40 % longer (estimate).
     [Theory]
     [InlineData(2.0, 0.75, 40.7)]
     [InlineData(3.5, 0.80, 21.8)]
@@ -36,7 +36,7 @@ public sealed class HeatUpTests
         Assert.InRange(run.HeatUpSeconds / plain, 0.999, 1.01);
     }
 
-    // Check value 37: 8 kg of water from 15 to 95 C take 0.745 kWh.
+    // P.35: 8 kg of water from 15 to 95 C take 8 x 4.19 x 80/3600 = 0.745 kWh.
     [Fact]
     public void Eight_litres_to_the_simmer_take_three_quarters_of_a_kilowatt_hour()
     {

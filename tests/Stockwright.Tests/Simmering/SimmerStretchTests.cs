@@ -9,7 +9,7 @@ namespace Stockwright.Tests.Simmering;
 /// <summary>S.9: how the draw of collagen answers to temperature.</summary>
 public sealed class SimmerStretchTests
 {
-    // Check value 8 of the project's notes, worked there with an activation energy of 109 kJ/mol and 98 C as one (class B).
+    // S.9 worked by hand with an activation energy of 109 kJ/mol and 98 C as one.
     [Theory]
     [InlineData(85, 0.277)]
     [InlineData(90, 0.459)]
@@ -31,7 +31,7 @@ public sealed class SimmerStretchTests
         Close.Relative(Math.Log(6), logarithm, 0.005);
     }
 
-    // The project's notes, section 1.6: at 1500 m about 1.6 times as long, at 3000 m about 2.7, for what the boil at sea level gives.
+    // S.9 at the boil of P.15 and P.2, worked by hand: at 1500 m about 1.6 times as long, at 3000 m about 2.7, for what the boil at sea level gives.
     [Theory]
     [InlineData(94.98, 1.6, 0.05)]
     [InlineData(89.97, 2.7, 0.1)]

@@ -36,7 +36,7 @@ public sealed class SurfaceFilmTests
             Close.Relative(film, found, 0.003);
         });
 
-    // Check value 36: 28 cm at 4 kg/(m2 h) for 7 h is 1.72 kg; clean water at 93 C loses 16.0 (heat.md 4.2), so that kitchen's factor is a quarter.
+    // 28 cm (0.0616 m2) at 4 kg/(m2 h) for 7 h is 1.72 kg; clean water at 93 C loses 16.0 (P.23), so that kitchen's factor is a quarter.
     [Fact]
     public void Four_kilograms_a_square_metre_and_hour_are_a_quarter_of_clean_water()
     {
@@ -47,7 +47,7 @@ public sealed class SurfaceFilmTests
         Close.Relative(4 / 16.0, film, 0.01);
     }
 
-    // stock.md 1.2: a bare simmer in the open loses 3 to 6 kg/(m2 h) net of topping up. With clean water at 16 that is 0.19 to 0.38 of it;
+    // Common practice, no source: a bare simmer in the open loses 3 to 6 kg/(m2 h) net of topping up. With clean water at 16 that is 0.19 to 0.38 of it;
     // the default lies there, and its band spans most of it.
     [Fact]
     public void The_default_lies_in_the_trades_figure()

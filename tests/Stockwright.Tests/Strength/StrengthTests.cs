@@ -11,7 +11,7 @@ namespace Stockwright.Tests.Strength;
 /// <summary>Reducing, diluting, blending, topping up and reading strength.</summary>
 public sealed class StrengthTests
 {
-    /// <summary>Check value 34 (McGee 2004: glace is a tenth, at about 25 %): 4 L at 2.5 % ten times stronger is 25 %, exact by mass; its 0.4 L is 0.376 L, as glace is denser than water.</summary>
+    /// <summary>McGee 2004: glace is a tenth, at about 25 %. 4 L at 2.5 % ten times stronger is 25 %, exact by mass; its 0.4 L is 0.376 L, as glace is denser than water.</summary>
     [Fact]
     public void Glace_is_a_tenth()
     {
@@ -33,7 +33,7 @@ public sealed class StrengthTests
         Assert.Equal(25, reduced.After.GelatinMass.Grams / 4, 0.25);
     }
 
-    /// <summary>Check value 35: 1 kg at 3 % to 1.2 % takes 1.5 kg of water, exact by mass; 1 L takes 1.5 L to 1.5 %.</summary>
+    /// <summary>B.28: 1 kg at 3 % to 1.2 % takes 1.5 kg of water, exact by mass; 1 L takes 1.5 L to 1.5 %.</summary>
     [Fact]
     public void Let_down_with_water()
     {
@@ -51,7 +51,7 @@ public sealed class StrengthTests
         Assert.InRange(stock.PartsWater, 9, 14);
     }
 
-    /// <summary>Check value 33, Pearson's square: 4 % and 1 % to 2 %: one part to two, exact.</summary>
+    /// <summary>B.29, Pearson's square: 4 % and 1 % to 2 %: one part to two, exact.</summary>
     [Theory]
     [InlineData(4, 1)]
     [InlineData(1, 4)]
@@ -94,7 +94,7 @@ public sealed class StrengthTests
     public void Powder_to_make_it_set(double bloom, double grams) =>
         Assert.Equal(grams, GelatinTopUp.ToClass(Volume.FromLiters(2), Percent(1), BodyClass.FirmJelly, Mass.FromGrams(bloom)).Value!.Powder.Grams, 0.05);
 
-    /// <summary>Notes (gelatin dn/dc 0.187 [from memory]): pure gelatin % is 0.77 of the reading, and the forward and backward readings agree to 1 %.</summary>
+    /// <summary>B.31 (gelatin dn/dc 0.187 mL/g [from memory]): pure gelatin % is 0.77 of the reading, and the forward and backward readings agree to 1 %.</summary>
     [Fact]
     public void Pure_gelatin_reads_back()
     {
@@ -143,12 +143,12 @@ public sealed class StrengthTests
         Assert.Equal("bloom", GelatinTopUp.ToClass(Volume.FromLiters(1), Percent(1), BodyClass.SoftJelly, Mass.FromGrams(20)).Problem!.Field);
     }
 
-    /// <summary>Check value 36: computed; 28 cm across at 4 kg/(m2 h) for 7 h loses 1.72 kg; 1 %.</summary>
+    /// <summary>0.0616 m2 (28 cm across) x 4 kg/(m2 h) x 7 h = 1.72 kg; 1 %.</summary>
     [Fact]
     public void Loss_from_a_surface() =>
         Assert.InRange(ReductionTime.Lost(MassFlux.FromKilogramsPerSecondPerSquareMeter(4.0 / 3600), Length.FromCentimeters(28), TimeSpan.FromHours(7)).Kilograms, 1.72 * 0.99, 1.72 * 1.01);
 
-    /// <summary>Check value 37: computed; 8 kg from 15 to 95 °C take 0.745 kWh; 1 %. One kilowatt for as many hours.</summary>
+    /// <summary>P.35: 8 x 4.19 x 80/3600 = 0.745 kWh; 1 %. One kilowatt for as many hours.</summary>
     [Fact]
     public void Heat_to_warm_a_pot() =>
         Assert.InRange(
@@ -157,7 +157,7 @@ public sealed class StrengthTests
             0.745 * 0.99,
             0.745 * 1.01);
 
-    /// <summary>Notes 1.2: a boil gives off 1.6 kg an hour for each net kilowatt (latent heat 2257 kJ/kg, IAPWS); walls take a little of it.</summary>
+    /// <summary>P.36: a boil gives off 1.6 kg an hour for each net kilowatt (latent heat 2257 kJ/kg, IAPWS); walls take a little of it.</summary>
     [Fact]
     public void At_the_boil_the_power_decides()
     {
@@ -169,7 +169,7 @@ public sealed class StrengthTests
         Assert.True(estimate.Time.Low < estimate.Time.Central && estimate.Time.Central < estimate.Time.High);
     }
 
-    /// <summary>Below the boil the surface decides: slower, and slower the cooler; between the notes' bare simmer of 3 kg/(m2 h) and clean water's 17.5 at 95 °C.</summary>
+    /// <summary>Below the boil the surface decides: slower, and slower the cooler; between a bare simmer's 3 kg/(m2 h) (common practice, no source) and clean water's 17.5 at 95 °C (P.23).</summary>
     [Fact]
     public void Below_the_boil_the_surface_decides()
     {
