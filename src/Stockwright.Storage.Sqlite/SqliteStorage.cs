@@ -37,7 +37,7 @@ public static class SqliteStorage
             Mode = SqliteOpenMode.ReadWriteCreate,
             ForeignKeys = true,
 
-            // Else the library itself would go on trying for thirty seconds after SQLite gave up on a busy file.
+            // Else the library itself would go on trying for thirty seconds after SQLite stopped waiting for a busy file.
             DefaultTimeout = ConnectionPragmas.BusySeconds,
         }.ConnectionString;
         options

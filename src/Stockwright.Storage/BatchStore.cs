@@ -9,7 +9,7 @@ namespace Stockwright.Storage;
 /// <param name="RecipeName">Recipe.</param>
 /// <param name="PotName">Pot.</param>
 /// <param name="Begins">When the cook begins by the plan.</param>
-/// <param name="Started">When it was started in the book.</param>
+/// <param name="Started">When it was stored.</param>
 /// <param name="IsClosed">True when its record is closed.</param>
 public sealed record BatchSummary(Guid Id, string Name, string RecipeName, string PotName, DateTimeOffset Begins, DateTimeOffset Started, bool IsClosed)
 {
@@ -20,7 +20,7 @@ public sealed record BatchSummary(Guid Id, string Name, string RecipeName, strin
 /// <summary>A batch as stored.</summary>
 /// <param name="Summary">Name and dates.</param>
 /// <param name="Query">The planner's query, the moment it begins spelled out.</param>
-/// <param name="Snapshot">What the plan was reckoned with; null when that cannot be read.</param>
+/// <param name="Snapshot">What the plan was worked out from; null when that cannot be read.</param>
 /// <param name="Trouble">Why it cannot be read, for the cook; null when it can.</param>
 /// <param name="PlanText">The whole plan as it was given then, as JSON.</param>
 /// <param name="LimitId">Cooling limit chosen.</param>
@@ -30,7 +30,7 @@ public sealed record StoredBatch(BatchSummary Summary, string Query, PlanSnapsho
 /// <param name="Id">Made where the batch was started, so that a form sent twice starts one batch.</param>
 /// <param name="Name">What the cook calls it.</param>
 /// <param name="Query">The planner's query, the moment it begins spelled out.</param>
-/// <param name="Snapshot">What the plan was reckoned with.</param>
+/// <param name="Snapshot">What the plan was worked out from.</param>
 /// <param name="PlanText">The whole plan as given, as JSON.</param>
 /// <param name="LimitId">Cooling limit chosen.</param>
 /// <param name="Begins">When the cook begins by the plan.</param>

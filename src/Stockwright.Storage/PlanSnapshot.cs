@@ -8,7 +8,7 @@ using Stockwright.Storage.Mapping;
 namespace Stockwright.Storage;
 
 /// <summary>
-/// Everything a plan was reckoned with, so that a saved plan reads the same after the kitchen, the recipe or the
+/// Everything a plan was worked out from, so that a saved plan reads the same after the kitchen, the recipe or the
 /// larder has changed: the recipe, the ingredients it uses, and the kitchen with the plan's pot and hob first.
 /// </summary>
 public sealed record PlanSnapshot

@@ -26,7 +26,7 @@ public sealed record PlanSummary(
 
 /// <summary>A saved plan.</summary>
 /// <param name="Summary">Name, dates, query.</param>
-/// <param name="Snapshot">What it was reckoned with; null when that cannot be read.</param>
+/// <param name="Snapshot">What it was worked out from; null when that cannot be read.</param>
 /// <param name="Trouble">Why it cannot be read, for the cook; null when it can.</param>
 public sealed record SavedPlan(PlanSummary Summary, PlanSnapshot? Snapshot, string? Trouble);
 
@@ -82,7 +82,7 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
     /// <summary>Saves a plan.</summary>
     /// <param name="name">What the cook calls it.</param>
     /// <param name="query">The planner's query.</param>
-    /// <param name="snapshot">What it was reckoned with.</param>
+    /// <param name="snapshot">What it was worked out from.</param>
     /// <param name="note">The cook's note; may be empty.</param>
     /// <param name="formKey">Key of the form: the same one sent again adds nothing. Null when it has none.</param>
     /// <param name="cancellationToken">Cancels the work.</param>

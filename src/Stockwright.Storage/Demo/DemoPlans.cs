@@ -13,7 +13,7 @@ internal static class DemoPlans
     /// <param name="Name">What the cook calls it.</param>
     /// <param name="Note">The cook's note.</param>
     /// <param name="Query">The planner's query, version 1; a test of the web project reads it back.</param>
-    /// <param name="Snapshot">What it is reckoned with.</param>
+    /// <param name="Snapshot">What it is worked out from.</param>
     internal sealed record DemoPlan(string Name, string Note, string Query, PlanSnapshot Snapshot);
 
     /// <summary>The plans, for a Thursday three to nine days after a moment, so that both lie ahead.</summary>

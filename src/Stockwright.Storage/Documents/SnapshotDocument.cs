@@ -3,7 +3,7 @@ using Stockwright.Kitchen;
 
 namespace Stockwright.Storage.Documents;
 
-/// <summary>What a saved plan was reckoned with: SI units, named in the fields.</summary>
+/// <summary>What a saved plan was worked out from: SI units, named in the fields.</summary>
 internal sealed record SnapshotDocument
 {
     public const int CurrentFormat = 1;

@@ -16,7 +16,7 @@ internal sealed class BatchEntity
 
     public required string Query { get; set; }
 
-    /// <summary>What the plan was reckoned with, as a <see cref="Documents.SnapshotDocument"/>.</summary>
+    /// <summary>What the plan was worked out from, as a <see cref="Documents.SnapshotDocument"/>.</summary>
     public required string Snapshot { get; set; }
 
     /// <summary>The whole answer as it was given, so that a later version of the model cannot change what was planned.</summary>

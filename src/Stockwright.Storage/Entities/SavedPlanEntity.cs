@@ -17,7 +17,7 @@ internal sealed class SavedPlanEntity : IVersioned
 
     public required string Query { get; set; }
 
-    /// <summary>What the plan was reckoned with, as a <see cref="Documents.SnapshotDocument"/>.</summary>
+    /// <summary>What the plan was worked out from, as a <see cref="Documents.SnapshotDocument"/>.</summary>
     public required string Snapshot { get; set; }
 
     public DateTime CreatedUtc { get; set; }

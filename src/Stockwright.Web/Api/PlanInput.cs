@@ -250,7 +250,7 @@ public sealed record SetInput
     [Description("Stable name of the ingredient, for instance chicken-feet.")]
     public string? Cut { get; init; }
 
-    [Description("Price per kg or lb, in any money; cuts without a price are left out of the reckoning.")]
+    [Description("Price per kg or lb, in any money; cuts without a price are left out of the calculation.")]
     public double? Price { get; init; }
 
     [Description("Most there is, in kilograms; any amount when left out.")]

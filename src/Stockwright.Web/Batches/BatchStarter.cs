@@ -15,7 +15,7 @@ namespace Stockwright.Web.Batches;
 
 /// <summary>The plan a batch is started from.</summary>
 /// <param name="Query">The planner's fields.</param>
-/// <param name="Book">What it is reckoned with: a saved plan's own kitchen, or the kitchen as it is now.</param>
+/// <param name="Book">What it is worked out from: a saved plan's own kitchen, or the kitchen as it is now.</param>
 /// <param name="Parsed">What the codec made of it.</param>
 /// <param name="Name">Name proposed for the batch.</param>
 /// <param name="Back">Where it came from.</param>

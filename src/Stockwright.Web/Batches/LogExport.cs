@@ -12,7 +12,7 @@ namespace Stockwright.Web.Batches;
 /// <param name="Recipe">Recipe.</param>
 /// <param name="Pot">Pot.</param>
 /// <param name="BeginsAt">When the cook begins by the plan, UTC.</param>
-/// <param name="StartedAt">When it was started in the book, UTC.</param>
+/// <param name="StartedAt">When it was stored, UTC.</param>
 /// <param name="IsClosed">True when its record is closed.</param>
 /// <param name="IsNeverCooked">True when it was put aside as never cooked, which closes the record too.</param>
 /// <param name="TimeZone">IANA name of the kitchen's time zone.</param>

@@ -8,7 +8,7 @@ using UnitsNet.Units;
 
 namespace Stockwright.Web.CoolingCases;
 
-/// <summary>Reads what the thermometer said, judges it, and reckons how it goes on.</summary>
+/// <summary>Reads what the thermometer said, judges it, and calculates how it goes on.</summary>
 internal sealed class MeasuredReader(FieldReader reader, CoolingLimit limit)
 {
     public const string CelsiusWord = "c";

@@ -61,5 +61,5 @@ internal static class VerdictWords
 
     private static string Over(StageVerdict stage) => stage.OverBy is { } over
         ? $"{(stage.IsOverByAtLeast ? "at least " : "")}{KitchenFormat.Text(over)}"
-        : "more than it can be reckoned";
+        : "more than can be calculated";
 }

@@ -17,7 +17,7 @@ internal sealed class PlanDesk(IKitchenSource kitchens, PlanBatch planBatch, Jud
         return Plan(typed, units, book, isForNow: true, cancellationToken: cancellationToken);
     }
 
-    /// <summary>Plans from a given kitchen, for instance the one a saved plan was reckoned with.</summary>
+    /// <summary>Plans from a given kitchen, for instance the one a saved plan was worked out from.</summary>
     /// <param name="typed">Everything that was sent.</param>
     /// <param name="units">Measures where the form does not say.</param>
     /// <param name="book">Recipes, larder and kitchen.</param>

@@ -62,7 +62,7 @@ public sealed record PlanQuestions
     /// <summary>Powder gelatin at hand, or null.</summary>
     internal AvailablePowder? Powder => PowderBloom is null && PowderPrice is null ? null : new AvailablePowder(BloomUsed, PowderPrice);
 
-    /// <summary>Bloom reckoned with: 225 g when the packet does not say.</summary>
+    /// <summary>Bloom taken: 225 g when the packet does not say.</summary>
     internal Mass BloomUsed => PowderBloom ?? Mass.FromGrams(GelStrength.ReferenceBloomGrams);
 
     /// <summary>Without the trials: what belongs to a plan that is kept.</summary>

@@ -22,7 +22,7 @@ public sealed record Batch
     /// <summary>Hobs of the kitchen it may be moved to, besides the planned one.</summary>
     public IReadOnlyList<Hob> Hobs { get; init; } = [];
 
-    /// <summary>When the batch was started in the book (not when cooking began).</summary>
+    /// <summary>When the batch was stored (not when cooking began).</summary>
     public required DateTimeOffset StartedAt { get; init; }
 
     /// <summary>The kitchen's time zone: every clock time on pages and sheets is in it.</summary>

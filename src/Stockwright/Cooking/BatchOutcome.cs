@@ -55,7 +55,7 @@ public sealed record BatchOutcome
     /// <summary>When it stood portioned.</summary>
     public required OutcomeFigure<DateTimeOffset> Ready { get; init; }
 
-    /// <summary>The cook's own time: as planned; the hands-on time of the steps done; as the cook reckons it.</summary>
+    /// <summary>The cook's own time: as planned; the hands-on time of the steps done; by the cook's own count.</summary>
     public required OutcomeFigure<TimeSpan> Attended { get; init; }
 
     /// <summary>Fuel or electricity of the hob; as read off a meter.</summary>

@@ -136,7 +136,7 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
                 break;
             case LogFact.BoiledOver when !isBefore && !isAfter:
                 events.Add(new PotEvent(at, PotEventKind.LoseShare, BoiledOverShare));
-                notices.Add(new PlanNotice(NoticeLevel.Hint, "boiled-over-unknown", "It boiled over and nobody could say how much was lost: reckoned as 2 % of the liquid. Read the level once more, and the reckoning follows it."));
+                notices.Add(new PlanNotice(NoticeLevel.Hint, "boiled-over-unknown", "It boiled over and nobody could say how much was lost: taken as 2 % of the liquid. Read the level once more, and the calculation follows it."));
                 break;
             case LogFact.LidChanged lid when !isAfter:
                 events.Add(new PotEvent(Math.Max(0, at), PotEventKind.Lid, Escape(lid.Lid)));
@@ -192,7 +192,7 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
         Hob? hob = view.Batch.Hobs.Append(planned).FirstOrDefault(one => string.Equals(one.Id, moved.HobId, StringComparison.Ordinal));
         if (hob is null)
         {
-            notices.Add(new PlanNotice(NoticeLevel.Hint, "unknown-hob", $"Nothing is known of the hob '{moved.HobId}': it is reckoned to heat like the planned one."));
+            notices.Add(new PlanNotice(NoticeLevel.Hint, "unknown-hob", $"Nothing is known of the hob '{moved.HobId}': it is taken to heat like the planned one."));
         }
 
         Hob used = hob ?? planned;

@@ -5,7 +5,7 @@ using UnitsNet;
 
 namespace Stockwright.Cooking;
 
-/// <summary>What the cook should know of the reckoning.</summary>
+/// <summary>What the cook should know of the calculation.</summary>
 internal static class CourseNotices
 {
     private const double Notable = 0.15;

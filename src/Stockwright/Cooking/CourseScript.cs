@@ -108,7 +108,7 @@ internal sealed record CourseScript
         }
     }
 
-    /// <summary>The stages without what was done; a check that is overdue is reckoned with for now, one that was missed adds nothing.</summary>
+    /// <summary>The stages without what was done; a check that is overdue is counted for now, one that was missed adds nothing.</summary>
     private static SimmerScript Write(
         LogView view,
         HeatTimes times,

@@ -87,7 +87,7 @@ public static class EntryChecks
         }
         else if (old.Fact is LogFact.Withdrawn)
         {
-            problems.Add(new InputProblem("corrects", "That entry takes another one back; enter it anew instead."));
+            problems.Add(new InputProblem("corrects", "That entry takes another one back; make a new entry instead."));
         }
         else if (log.SupersededBy(old) is { } later)
         {

@@ -217,7 +217,7 @@ internal sealed class ExpectedPlan
         return ledger.Yield();
     }
 
-    /// <summary>What was measured need not be what the reckoning leaves: the difference is a row of its own.</summary>
+    /// <summary>What was measured need not be what the calculation leaves: the difference is a row of its own.</summary>
     private static WaterLedger Balanced(WaterLedger ledger)
     {
         double missing = ledger.TotalIn.CubicMeters - ledger.TotalOut.CubicMeters;
@@ -227,7 +227,7 @@ internal sealed class ExpectedPlan
         }
 
         Volume gap = Volume.FromCubicMeters(Math.Abs(missing));
-        LedgerEntry row = new("unexplained", "Not accounted for", new Band<Volume>(gap, gap, gap), "between what was measured and what was reckoned");
+        LedgerEntry row = new("unexplained", "Not accounted for", new Band<Volume>(gap, gap, gap), "between what was measured and what was calculated");
         return missing > 0
             ? ledger with { Out = [.. ledger.Out.Take(ledger.Out.Count - 1), row, ledger.Out[^1]] }
             : ledger with { In = [.. ledger.In, row] };

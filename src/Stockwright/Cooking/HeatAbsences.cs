@@ -6,12 +6,12 @@ namespace Stockwright.Cooking;
 /// <summary>A stretch without heat as the log has it.</summary>
 /// <param name="Entry">The entry that tells of it.</param>
 /// <param name="From">Heat gone.</param>
-/// <param name="Until">Heat back, or the moment reckoned with while it is away.</param>
+/// <param name="Until">Heat back, or the moment supposed while it is away.</param>
 /// <param name="IsOpen">True while it is away.</param>
 /// <param name="IsNightStop">True when it was planned: strained, cooled and kept cold.</param>
 internal sealed record HeatAbsence(LogEntry Entry, DateTimeOffset From, DateTimeOffset Until, bool IsOpen, bool IsNightStop);
 
-/// <summary>Finds the stretches without heat (R.2). While the heat is away it is reckoned to come back now, the soonest it can.</summary>
+/// <summary>Finds the stretches without heat (R.2). While the heat is away it is supposed to come back now, the soonest it can.</summary>
 internal static class HeatAbsences
 {
     /// <summary>A pause entered this near to a planned stop for the night is that stop.</summary>

@@ -74,17 +74,17 @@ internal static class HeatGapReader
     {
         string cold = KitchenFormat.Both(Temperature.FromDegreesCelsius(coldest));
         string hot = KitchenFormat.Both(line);
-        string reckoned = isOpen ? "It is still without heat; if the heat came back now, " : "";
+        string supposing = isOpen ? "It is still without heat; if the heat came back now, " : "";
         if (below <= TimeSpan.Zero)
         {
             return (
-                Sentence($"{reckoned}it stayed hot: it fell to about {cold} and never below {hot}."),
+                Sentence($"{supposing}it stayed hot: it fell to about {cold} and never below {hot}."),
                 $"Carry on. The rest moves by {KitchenFormat.Text(delay)}, so that it has its time at the simmer.",
-                $"Hot line: {limit.Clause}. Reckoned temperature, not a reading: a thermometer in the pot goes before it.",
+                $"Hot line: {limit.Clause}. Calculated temperature, not a reading: a thermometer in the pot overrules it.",
                 false);
         }
 
-        string spent = Sentence($"{reckoned}it fell to about {cold} and spent about {KitchenFormat.Text(below)} below {hot}, warming up again included.") + Growth(points);
+        string spent = Sentence($"{supposing}it fell to about {cold} and spent about {KitchenFormat.Text(below)} below {hot}, warming up again included.") + Growth(points);
         string reheat = limit.Correction.ReheatTo is { } to ? $" Full heat until all of it has passed {KitchenFormat.Both(to.Value)}, within 2 h." : "";
         if (below < Short)
         {

@@ -13,7 +13,7 @@ namespace Stockwright.Cooking;
 /// <param name="EfficiencySigma">The same of the efficiency.</param>
 internal sealed record PotPrior(double Film, double Less, double More, double Efficiency, double LossSigma, double EfficiencySigma)
 {
-    /// <summary>Standard deviation of the logarithm of the liquid at the start: the cook trusts the line, and bones displace more or less than reckoned (estimate).</summary>
+    /// <summary>Standard deviation of the logarithm of the liquid at the start: the cook trusts the line, and bones displace more or less than calculated (estimate).</summary>
     public const double WaterSigma = 0.035;
 
     /// <summary>The prior of a plan.</summary>

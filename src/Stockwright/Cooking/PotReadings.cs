@@ -82,7 +82,7 @@ internal sealed class PotReadings
     public double Taken(LogFact.TemperatureRead read) => Math.Min(read.Temperature.DegreesCelsius, hottest);
 
     /// <summary>
-    /// Readings that override the reckoned temperature: only those while the heat is away or on its way back do, so none before it first went.
+    /// Readings that override the calculated temperature: only those while the heat is away or on its way back do, so none before it first went.
     /// </summary>
     public IEnumerable<PotEvent> Overrides()
     {
@@ -120,7 +120,7 @@ internal sealed class PotReadings
         {
             double celsius = ((LogFact.TemperatureRead)entry.Fact).Temperature.DegreesCelsius;
             yield return new PlanNotice(NoticeLevel.Warning, "odd-temperature", FormattableString.Invariant(
-                $"{celsius:0.#} °C ({(celsius * 1.8) + 32:0.#} °F) cannot be the temperature of this pot: it is kept in the log and not reckoned with."));
+                $"{celsius:0.#} °C ({(celsius * 1.8) + 32:0.#} °F) cannot be the temperature of this pot: it is kept in the log and not used."));
         }
 
         if (odd.Count > MostNamed)

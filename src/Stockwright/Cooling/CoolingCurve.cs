@@ -88,7 +88,7 @@ public sealed class CoolingCurve
     /// <summary>Seconds at which the degrees first stand at or below a mark, from a time on.</summary>
     internal double? FirstAtOrBelow(double[] degrees, double mark, TimeSpan from)
     {
-        // A hair of tolerance, so that a limit met exactly is met after a change of scale too.
+        // A small tolerance, so that a limit met exactly is met after a change of scale too.
         double reach = mark + 1e-9;
         for (int i = 0; i < points.Length; i++)
         {

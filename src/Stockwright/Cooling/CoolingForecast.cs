@@ -28,7 +28,7 @@ public readonly record struct CoolingSample(
 public sealed record CoolingBooks(
     Energy AtStart, Energy Added, Energy ToSurroundings, Energy Evaporated, Energy ToWands, Energy LeftBehind, Energy WithLids, Energy AtEnd)
 {
-    /// <summary>What the books miss by, as a share of the heat at the start.</summary>
+    /// <summary>What the balance misses by, as a share of the heat at the start.</summary>
     public double RelativeGap => Math.Abs(
         AtStart.Joules + Added.Joules - ToSurroundings.Joules - Evaporated.Joules - ToWands.Joules - LeftBehind.Joules - WithLids.Joules - AtEnd.Joules) / Math.Abs(AtStart.Joules);
 }

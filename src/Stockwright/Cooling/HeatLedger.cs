@@ -23,7 +23,7 @@ internal sealed class HeatLedger(double atStart)
     /// <summary>Gone with lids taken off.</summary>
     internal double WithLids { get; set; }
 
-    /// <summary>The books, once it is over.</summary>
+    /// <summary>The balance, once it is over.</summary>
     /// <param name="held">By stock, vessels and lids.</param>
     internal CoolingBooks Close(double held) => new(
         Energy.FromJoules(atStart),

@@ -20,7 +20,7 @@ internal static class MethodCandidates
     private const int BathMinutes = 8;
     private const string NowAndThen = "stirred every few minutes";
 
-    /// <summary>A running tap gives up this far above its own temperature.</summary>
+    /// <summary>A running tap is left this far above its own temperature.</summary>
     private const double TapApproachKelvins = 12;
 
     private static readonly CoolingStep Tap = Stand(new CoolingPlace.TapSink(true, Mass.Zero)) with { StockStirring = Stirring.EveryFewMinutes };

@@ -6,7 +6,7 @@ namespace Stockwright.Files;
 
 /// <summary>
 /// One object of a data file, read field by field with messages that name the row and the field.
-/// Unknown fields are errors, so that a slip of the pen in a hand-edited file does not pass in silence.
+/// Unknown fields are errors, so that a typing error in a hand-edited file does not pass in silence.
 /// </summary>
 internal sealed class JsonRow
 {

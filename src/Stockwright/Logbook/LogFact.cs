@@ -133,7 +133,7 @@ public abstract record LogFact
 
     /// <summary>The record is closed.</summary>
     /// <param name="NextTime">What the cook would change next time; may be empty.</param>
-    /// <param name="Attended">Own time spent, as the cook reckons it; null when not said.</param>
+    /// <param name="Attended">Own time spent, by the cook's own count; null when not said.</param>
     /// <param name="Metered">Fuel or electricity read off a meter; null when not read.</param>
     public sealed record Closed(string NextTime = "", TimeSpan? Attended = null, Energy? Metered = null) : LogFact;
 

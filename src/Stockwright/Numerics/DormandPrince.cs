@@ -64,7 +64,7 @@ public static class DormandPrince
             if (accepted + rejected >= options.MaximumSteps)
             {
                 throw new NumericalFailureException(string.Create(
-                    CultureInfo.InvariantCulture, $"Gave up at {t:R} of {endTime:R} after {options.MaximumSteps} steps; the problem may be stiff or the tolerance too tight."));
+                    CultureInfo.InvariantCulture, $"Stopped at {t:R} of {endTime:R} after {options.MaximumSteps} steps; the problem may be stiff or the tolerance too tight."));
             }
 
             double rest = endTime - t;

@@ -1,6 +1,6 @@
 namespace Stockwright.Numerics;
 
-/// <summary>A numerical method gave up; the message says where and why.</summary>
+/// <summary>A numerical method found no answer; the message says where and why.</summary>
 public sealed class NumericalFailureException : Exception
 {
     /// <summary>Without a message.</summary>

@@ -24,7 +24,7 @@ public sealed record OdeOptions
     /// <summary>A constant step without error control, for order tests; null to adapt.</summary>
     public double? FixedStep { get; init; }
 
-    /// <summary>Steps, accepted and rejected, after which the integration gives up.</summary>
+    /// <summary>Steps, accepted and rejected, after which the integration is stopped with an error.</summary>
     public int MaximumSteps { get; init; } = 100_000;
 
     /// <summary>How closely the time of an event is found, in the unit of time.</summary>

@@ -3,7 +3,7 @@ namespace Stockwright.Planning;
 /// <summary>Recipe, kitchen and goal in; plan out. Pure: the same request always gives the same plan.</summary>
 public static class BatchPlanner
 {
-    /// <summary>More rounds than this are a sign of a slip of the pen.</summary>
+    /// <summary>More rounds than this are a sign of a typing error.</summary>
     public const int MostRounds = 12;
 
     /// <summary>Plans a batch.</summary>

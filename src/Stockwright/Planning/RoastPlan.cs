@@ -8,7 +8,7 @@ namespace Stockwright.Planning;
 /// <param name="What">Plain list, for instance <c>chicken carcass, chicken wing</c>.</param>
 /// <param name="Mass">Raw mass to spread.</param>
 /// <param name="AreaNeeded">Area for one layer.</param>
-/// <param name="Loading">Mass per area the layer was reckoned with.</param>
+/// <param name="Loading">Mass per area taken for the layer.</param>
 public sealed record TrayLoad(string What, Mass Mass, Area AreaNeeded, Stated<AreaDensity> Loading);
 
 /// <summary>Roasting: trays in one layer, oven rounds, heat and time.</summary>
@@ -26,7 +26,7 @@ public sealed record RoastPlan
     /// <summary>Bones and vegetables on the trays.</summary>
     public required IReadOnlyList<TrayLoad> Loads { get; init; }
 
-    /// <summary>Name of the tray reckoned with.</summary>
+    /// <summary>Name of the tray taken.</summary>
     public required string TrayName { get; init; }
 
     /// <summary>Trays filled in one layer, all rounds together.</summary>

@@ -15,7 +15,7 @@ internal static class RoastPlanner
     /// <summary>Time at the end of a round to drain fat, deglaze and reload.</summary>
     public static readonly TimeSpan Deglaze = TimeSpan.FromMinutes(10);
 
-    /// <summary>The tray reckoned with when the kitchen owns none: GN 1/1.</summary>
+    /// <summary>The tray taken when the kitchen owns none: GN 1/1.</summary>
     private static readonly Tray UsualTray = new("gn-1-1", "GN 1/1 tray", Length.FromMillimeters(530), Length.FromMillimeters(325), 2);
 
     public static RoastPlan? Plan(PlanRequest request, BatchLoad load)

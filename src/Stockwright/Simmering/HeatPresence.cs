@@ -20,10 +20,10 @@ internal sealed class HeatPresence(SimmerScript script, SimmerOutcome outcome)
     /// <summary>True when the clock of the stage stands still.</summary>
     public bool IsMissed => IsAway || IsReturning;
 
-    /// <summary>True when the cook will see it simmer again: that goes before the reckoning.</summary>
+    /// <summary>True when the cook will see it simmer again: that overrules the calculation.</summary>
     public bool IsSeenAgain { get; private set; }
 
-    /// <summary>When it is given up to wait for the temperature, s.</summary>
+    /// <summary>When waiting for the temperature ends, s.</summary>
     public double ReturnBySeconds { get; private set; }
 
     public void Leave(double now)

@@ -178,7 +178,7 @@ internal sealed class PotDriver
         BringToSet(first: false);
     }
 
-    /// <summary>Stands without heat after the end, when the books are closed, for those who look at it then.</summary>
+    /// <summary>Stands without heat after the end, when the balance is drawn, for those who look at it then.</summary>
     public void StandOn()
     {
         while (!double.IsPositiveInfinity(NextEvent))
@@ -214,7 +214,7 @@ internal sealed class PotDriver
                 stepper.Integrate(HeatMode.Hold, end, untilSet: false);
             }
 
-            // When the cook sees it simmer again, that goes before the reckoning.
+            // When the cook sees it simmer again, that overrules the calculation.
             if (!heat.IsSeenAgain && (Pot.Celsius >= SetCelsius - Near || Now >= heat.ReturnBySeconds - 1e-6))
             {
                 heat.Again(Now);

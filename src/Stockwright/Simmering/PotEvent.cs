@@ -36,10 +36,10 @@ internal enum PotEventKind
     /// <summary>The simmer is kept so many kelvins above what the stage asks for.</summary>
     Shift,
 
-    /// <summary>A thermometer was read; C. It overrides the reckoned temperature while the heat is away or on its way back.</summary>
+    /// <summary>A thermometer was read; C. It overrides the calculated temperature while the heat is away or on its way back.</summary>
     Read,
 
-    /// <summary>The pot is looked at for the reckoning; the number of the look.</summary>
+    /// <summary>The pot is looked at for the calculation; the number of the look.</summary>
     Look,
 }
 

@@ -3,8 +3,8 @@ using Stockwright.Physics;
 namespace Stockwright.Simmering;
 
 /// <summary>
-/// The pot at this moment: the integrator's state, the solids, and the books of mass and enthalpy.
-/// Everything the cook puts in or takes out goes through here, so that the books close.
+/// The pot at this moment: the integrator's state, the solids, and the balance of mass and enthalpy.
+/// Everything the cook puts in or takes out goes through here, so that the balance closes.
 /// </summary>
 internal sealed class PotState
 {
@@ -176,7 +176,7 @@ internal sealed class PotState
         Outcome.EnergyOut += enthalpyBefore - y[PotSystem.Enthalpy];
     }
 
-    /// <summary>Heat off: closes the books.</summary>
+    /// <summary>Heat off: draws the balance.</summary>
     public void Close(double seconds, double setCelsius)
     {
         Sync();

@@ -22,7 +22,7 @@ internal enum HeatMode
 
 /// <summary>
 /// The pot as a system of differential equations (S.1, S.3, S.4 and the pace of S.6 in docs/equations.md).
-/// Enthalpy and mass are the states, so that what a Runge-Kutta step does to them sums up exactly in the books.
+/// Enthalpy and mass are the states, so that what a Runge-Kutta step does to them sums up exactly in the balance.
 /// </summary>
 internal sealed class PotSystem(PotEnvironment environment, double filmFactor, double lidFactor, double efficiency) : IOdeSystem
 {

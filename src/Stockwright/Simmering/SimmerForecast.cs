@@ -20,7 +20,7 @@ public readonly record struct SimmerSample(TimeSpan At, Temperature Temperature,
 /// <param name="LevelAfter">Level after topping up.</param>
 public sealed record SimmerCheck(TimeSpan At, Length LevelBefore, Band<Length> LevelBeforeFromRim, Band<Volume> TopUp, Length LevelAfter);
 
-/// <summary>What is kept by mass and by heat, for the books: the sums agree to rounding.</summary>
+/// <summary>What is counted by mass and by heat, for the balance: the sums agree to rounding.</summary>
 /// <param name="MassIn">Everything put in the pot: solids, water, top-ups.</param>
 /// <param name="MassOut">Steam and skim.</param>
 /// <param name="MassLeft">Left in the pot when the heat goes off.</param>

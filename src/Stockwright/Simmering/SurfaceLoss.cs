@@ -13,7 +13,7 @@ internal static class SurfaceLoss
     private const double BoilTolerance = 0.05;
 
     /// <summary>
-    /// Bubbles begin to break the film so far under the boil, K: from there to the boil what they carry off rises smoothly, so that no hair of
+    /// Bubbles begin to break the film so far under the boil, K: from there to the boil what they carry off rises smoothly, so that no tiny change of
     /// air pressure decides how much a simmer loses.
     /// </summary>
     private static readonly double BubblingKelvins = SimmerAssumptions.Get("bubbles-begin").Value;

@@ -15,7 +15,7 @@ public abstract class PlanContract
     protected abstract TestDatabase NewDatabase();
 
     [Fact]
-    public async Task A_saved_plan_keeps_what_it_was_reckoned_with_when_the_kitchen_changes()
+    public async Task A_saved_plan_keeps_what_it_was_worked_out_from_when_the_kitchen_changes()
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();

@@ -76,7 +76,7 @@ public class HeatGapTests
     }
 
     [Fact]
-    public void A_thermometer_goes_before_the_reckoning()
+    public void A_thermometer_overrules_the_calculation()
     {
         Batch batch = Batches.Chicken();
         Batches.LogWriter log = batch.Writing().Done(0, "heatup-1").Enter(AwayAt, new LogFact.HeatLost(batch.Writing().At(AwayAt + 120)));

@@ -8,11 +8,11 @@ using Xunit;
 
 namespace Stockwright.Tests.Cooking;
 
-/// <summary>A probe writes thousands of readings into the log: the reckoning takes as many as it needs, the limit is judged on all of them, and none is hidden.</summary>
+/// <summary>A probe writes thousands of readings into the log: the calculation takes as many as it needs, the limit is judged on all of them, and none is hidden.</summary>
 public sealed class ThermometerLogTests
 {
     [Fact]
-    public void The_reckoning_takes_no_more_of_ten_thousand_readings_than_of_some_hundred()
+    public void The_calculation_takes_no_more_of_ten_thousand_readings_than_of_some_hundred()
     {
         BatchCourse course = Simmering(10_000, absurdAt: null);
 

@@ -7,7 +7,7 @@ using Xunit;
 
 namespace Stockwright.Tests.Larder;
 
-/// <summary>Slips of the pen in a hand-edited larder file are named, never swallowed.</summary>
+/// <summary>Typing errors in a hand-edited larder file are named, never swallowed.</summary>
 public sealed class LarderFileTests
 {
     private const string Good = """

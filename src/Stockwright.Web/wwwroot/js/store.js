@@ -34,7 +34,7 @@ async function run(name, mode, work) {
     const transaction = database.transaction(name, mode, mode === "readwrite" ? { durability: "strict" } : undefined);
     let result;
     transaction.oncomplete = () => resolve(result);
-    transaction.onabort = () => reject(transaction.error ?? new Error("The browser's store gave up."));
+    transaction.onabort = () => reject(transaction.error ?? new Error("The browser's store stopped."));
     work(transaction.objectStore(name), value => { result = value; });
   });
 }

@@ -72,7 +72,7 @@ public static class ReadingParser
             double celsius = own == ReadingScale.Fahrenheit ? (degrees - 32) / 1.8 : degrees;
             if (celsius is not (>= LeastCelsius and <= 150))
             {
-                rejected.Add(new RejectedRow(i + 1, line, "No stock is at that temperature: a slip of the pen, or the probe was out."));
+                rejected.Add(new RejectedRow(i + 1, line, "No stock is at that temperature: a typing error, or the probe was out."));
                 continue;
             }
 
