@@ -58,7 +58,7 @@ internal sealed class StoveDesk(IKitchenSource kitchens, JudgeStock judgeStock, 
     }
 
     /// <summary>
-    /// Entries that make a new prediction. What one more of a probe's readings changes is within the bound they are followed to (R.14), so from the point
+    /// Entries that make a new prediction. What one more of a probe's readings changes is within the bound they are followed to (R.15), so from the point
     /// on where nobody enters them by hand any more, the prediction follows them every two minutes.
     /// </summary>
     internal static int Telling(BatchLog log)

@@ -29,7 +29,7 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
 
     private const double RanLowMetres = 0.02;
 
-    /// <summary>Most levels held against the pot, and the bound aimed at, m: a quarter of what a reading may be off (R.14).</summary>
+    /// <summary>Most levels held against the pot, and the bound aimed at, m: a quarter of what a reading may be off (R.15).</summary>
     private const int MostLevels = 60;
     private const double LevelBoundMetres = LevelMetres / 4;
 

@@ -6,7 +6,7 @@ using Stockwright.Simmering;
 namespace Stockwright.Cooking;
 
 /// <summary>
-/// What a thermometer in the pot says of it (R.4, R.6, R.14). A cook's few readings are all followed; of a probe's thousands as many as show what all of
+/// What a thermometer in the pot says of it (R.4, R.6, R.15). A cook's few readings are all followed; of a probe's thousands as many as show what all of
 /// them show within a stated bound.
 /// </summary>
 internal sealed class PotReadings
