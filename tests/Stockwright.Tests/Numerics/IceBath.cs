@@ -2,7 +2,7 @@ using Stockwright.Numerics;
 
 namespace Stockwright.Tests.Numerics;
 
-/// <summary>The equations of the ice-bath problem: stock, wall, lid, bath or ice, evaporated mass. <see cref="IceBathReferenceTests"/> says how it was solved apart from the code.</summary>
+/// <summary>The equations of the ice-bath problem: stock, wall, lid, bath or ice, evaporated mass. <c>IceBathReferenceTests</c> says how it was solved apart from the code.</summary>
 /// <param name="HasIce">True while ice holds the bath at 0 C.</param>
 internal readonly record struct IceBath(bool HasIce) : IOdeSystem
 {
