@@ -135,6 +135,8 @@ internal static class FakePlan
     private static RoastPlan Roast(RoastSetting setting, double litres) => new()
     {
         Setting = setting,
+        Solids = "the bones",
+        VegetablesJoinBeforeEnd = setting.VegetablesJoinBeforeEnd,
         Oven = OvenScale.Nearest(setting.OvenTemperature),
         HasFan = true,
         Loads =

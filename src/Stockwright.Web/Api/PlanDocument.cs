@@ -100,6 +100,7 @@ public sealed record AmountDocument(
     double InPotMassKilograms,
     string? Pieces,
     double JoinsAtSeconds,
+    string Joins,
     IReadOnlyList<string> Allergens);
 
 /// <summary>Roasting.</summary>

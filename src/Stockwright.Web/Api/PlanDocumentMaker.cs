@@ -35,7 +35,7 @@ internal static class PlanDocumentMaker
         Volumes(plan.Total),
         Fit(plan.Fit),
         [.. WishWays.Of(plan).Select(way => Way(way, view))],
-        [.. plan.Amounts.Select(Amount)],
+        [.. plan.Amounts.Select(line => Amount(plan, line))],
         plan.Roast is { } roast ? Roast(roast) : null,
         plan.Blanch is { } blanch
             ? new BlanchDocument(blanch.Setting.Time.TotalSeconds, blanch.Water.CubicMeters, blanch.TimeToBoil.TotalSeconds, Masses(blanch.MassLoss), blanch.Setting.Source)
@@ -95,7 +95,7 @@ internal static class PlanDocumentMaker
         fit.IsCovered,
         fit.CoverDecidesWater);
 
-    private static AmountDocument Amount(AmountLine line) => new(
+    private static AmountDocument Amount(BatchPlan plan, AmountLine line) => new(
         line.Ingredient.Id,
         line.Ingredient.Name,
         line.Line.Role,
@@ -103,8 +103,9 @@ internal static class PlanDocumentMaker
         line.Mass.Kilograms,
         line.AsBought.Kilograms,
         line.MassInPot.Kilograms,
-        PieceCount.Describe(line.Ingredient, line.Mass)?.ToString(),
+        PieceCount.Describe(line.Ingredient, line.Mass)?.ToString() ?? (SmallMeasure.IsUnderScale(line.Mass, UnitSystem.Metric) ? SmallMeasure.Of(line.Ingredient, line.Mass) : null),
         line.JoinsAt.TotalSeconds,
+        JoinWords.Of(plan, line),
         line.Ingredient.Allergens);
 
     private static RoastDocument Roast(RoastPlan roast) => new(
@@ -116,8 +117,8 @@ internal static class PlanDocumentMaker
         roast.Setting.Time.TotalSeconds,
         roast.TurnAt.TotalSeconds,
         roast.TotalTime.TotalSeconds,
-        roast.Setting.VegetablesJoinBeforeEnd?.TotalSeconds,
-        roast.Setting.PasteJoinsBeforeEnd?.TotalSeconds,
+        roast.VegetablesJoinBeforeEnd?.TotalSeconds,
+        roast.PasteJoinsBeforeEnd?.TotalSeconds,
         roast.TrayName,
         roast.TraysToFill,
         roast.TraysAtOnce,

@@ -1,5 +1,6 @@
 using Stockwright.Cooking;
 using Stockwright.Logbook;
+using Stockwright.Recipes;
 
 namespace Stockwright.Web.Batches;
 
@@ -54,14 +55,23 @@ internal static class EntryKinds
     public static bool IsKnown(string kind) => Array.Exists(Rows, row => string.Equals(row.Kind, kind.Trim(), StringComparison.Ordinal));
 
     /// <summary>Those that fit how far the batch has come, the likeliest first.</summary>
-    public static IReadOnlyList<EntryKind> For(BatchPhase phase) => [.. Words(phase).Select(Find)];
+    public static IReadOnlyList<EntryKind> For(BatchCourse course) => [.. Words(course.Phase).Select(Find).Select(kind => Told(kind, course))];
 
     /// <summary>The others. That there is no thermometer is asked only while it cools.</summary>
-    public static IReadOnlyList<EntryKind> Beside(BatchPhase phase)
+    public static IReadOnlyList<EntryKind> Beside(BatchCourse course)
     {
-        string[] first = Words(phase);
-        return [.. Rows.Where(row => row.Kind is not ("withdrawn" or "closed" or "never-cooked" or "no-thermometer") && !first.Contains(row.Kind, StringComparer.Ordinal))];
+        string[] first = Words(course.Phase);
+        return
+        [
+            .. Rows.Where(row => row.Kind is not ("withdrawn" or "closed" or "never-cooked" or "no-thermometer") && !first.Contains(row.Kind, StringComparer.Ordinal))
+                .Select(kind => Told(kind, course)),
+        ];
     }
+
+    /// <summary>Kelp does not simmer.</summary>
+    private static EntryKind Told(EntryKind kind, BatchCourse course) => string.Equals(kind.Kind, "simmers", StringComparison.Ordinal)
+        ? kind with { Title = $"It {HeatWords.Of(course.Batch.Planned.Request.Recipe).Does}" }
+        : kind;
 
     private static string[] Words(BatchPhase phase) => phase switch
     {

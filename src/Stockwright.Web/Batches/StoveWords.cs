@@ -5,6 +5,7 @@ using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Logbook;
 using Stockwright.Measures;
+using Stockwright.Recipes;
 using UnitsNet;
 
 namespace Stockwright.Web.Batches;
@@ -12,12 +13,15 @@ namespace Stockwright.Web.Batches;
 /// <summary>The state of a batch as a cook reads it.</summary>
 internal static class StoveWords
 {
-    public static string Of(BatchPhase phase) => phase switch
+    public static string Of(BatchCourse course) => course.Phase == BatchPhase.Simmering
+        ? Capital(HeatWords.Of(course.Batch.Planned.Request.Recipe).Doing)
+        : Of(course.Phase);
+
+    private static string Of(BatchPhase phase) => phase switch
     {
         BatchPhase.NotBegun => "Not begun",
         BatchPhase.Preparing => "Preparing",
         BatchPhase.HeatingUp => "Heating up",
-        BatchPhase.Simmering => "Simmering",
         BatchPhase.HeatAway => "Without heat",
         BatchPhase.Straining => "Standing, straining",
         BatchPhase.Cooling => "Cooling",
@@ -54,11 +58,11 @@ internal static class StoveWords
     };
 
     /// <summary>A level in the unit it is typed in, so that the eye and the field agree: centimetres, or inches in fractions.</summary>
-    public static string Level(Length below, UnitSystem units) => units == UnitSystem.UsCustomary ? KitchenFormat.Text(below, units) : $"{Centimetres(below)}\u00A0cm";
+    public static string Level(Length below, UnitSystem units) => units == UnitSystem.UsCustomary ? KitchenFormat.Level(below, units) : $"{Centimetres(below)}\u00A0cm";
 
     /// <summary>A band of levels.</summary>
     public static string Level(Band<Length> below, UnitSystem units) => units == UnitSystem.UsCustomary
-        ? KitchenFormat.Band(below, units)
+        ? KitchenFormat.Level(below, units)
         : $"{Centimetres(below.Low)} to {Centimetres(below.High)}\u00A0cm";
 
     /// <summary>How far off a moment is: <c>in 12 min</c>, <c>now</c>, <c>25 min ago</c>.</summary>
@@ -73,6 +77,8 @@ internal static class StoveWords
     /// <summary>A shift against the plan: <c>40 min later than planned</c>; empty when it does not matter.</summary>
     public static string Shift(TimeSpan late) =>
         late.Duration() < TimeSpan.FromMinutes(3) ? "as planned" : $"{KitchenFormat.Text(late.Duration())} {(late > TimeSpan.Zero ? "later" : "earlier")} than planned";
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string Centimetres(Length length) => length.Centimeters.ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -108,7 +108,7 @@ internal static class StepCalendar
         {
             SimmerCheck check = course.Expected.Simmer.Checks[index];
             string water = check.TopUp.Central > UnitsNet.Volume.FromMilliliters(1) ? $" Add about {KitchenFormat.Text(check.TopUp.Central, units)} of water." : "";
-            lines.Add($"The level should stand {KitchenFormat.Band(check.LevelBeforeFromRim, units)} below the rim.{water}");
+            lines.Add($"The level should stand {KitchenFormat.Level(check.LevelBeforeFromRim, units)} below the rim.{water}");
         }
 
         lines.AddRange(step.Cautions.Select(caution => $"Caution: {caution.Text}"));

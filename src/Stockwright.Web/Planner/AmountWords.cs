@@ -17,10 +17,19 @@ internal sealed record AmountWords(string Main, string Beside, bool IsCounted)
     public static AmountWords Of(AmountLine line, UnitSystem units)
     {
         string weight = KitchenFormat.Text(line.Mass, units);
-        return PieceCount.Describe(line.Ingredient, line.Mass) is not { } pieces
-            ? new AmountWords(weight, "", IsCounted: false)
-            : line.Mass < LeastWeighed
-                ? new AmountWords(pieces.ToString(), weight, IsCounted: true)
-                : new AmountWords(weight, pieces.ToString(), IsCounted: false);
+        string? pieces = PieceCount.Describe(line.Ingredient, line.Mass)?.Text(units);
+        if (line.Mass >= LeastWeighed)
+        {
+            return new AmountWords(weight, pieces ?? "", IsCounted: false);
+        }
+
+        bool unseen = SmallMeasure.IsUnderScale(line.Mass, units);
+        string? counted = pieces ?? (unseen ? SmallMeasure.Of(line.Ingredient, line.Mass) : SmallMeasure.Counted(line.Ingredient, line.Mass));
+        return counted is null ? new AmountWords(weight, "", IsCounted: false) : new AmountWords(counted, unseen ? "" : weight, IsCounted: true);
     }
+
+    /// <summary>An amount of a recipe, per litre: in words where no scale shows it.</summary>
+    public static string PerLitre(Ingredient? ingredient, Mass mass, UnitSystem units) =>
+        !SmallMeasure.IsUnderScale(mass, units) ? KitchenFormat.Text(mass, units)
+            : (ingredient is null ? null : PieceCount.Describe(ingredient, mass)?.Text(units)) ?? SmallMeasure.Of(ingredient, mass);
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Stockwright.Web.Forms;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using UnitsNet;
+using UnitSystem = Stockwright.Measures.UnitSystem;
 
 namespace Stockwright.Larder;
 
@@ -52,8 +53,12 @@ public sealed record PieceCount(double Count, Piece Piece)
         return near.Find(candidate => candidate.Count <= MostCounted) ?? near.FirstOrDefault();
     }
 
-    /// <summary>The count in words, for instance <c>2½ medium onions</c>.</summary>
-    public override string ToString()
+    /// <summary>The count in words, sizes in metric, for instance <c>2½ medium onions</c> or <c>8 slices of 5 cm</c>.</summary>
+    public override string ToString() => Text(UnitSystem.Metric);
+
+    /// <summary>The count in words: <c>2½ medium onions</c>; a size in the name is told behind it, <c>8 slices of 5 cm</c> or <c>8 slices of 2 in</c>.</summary>
+    /// <param name="units">The measures the cook reads in.</param>
+    public string Text(UnitSystem units)
     {
         double whole = Math.Floor(Count);
         double part = Count - whole;
@@ -64,7 +69,9 @@ public sealed record PieceCount(double Count, Piece Piece)
             0.5 => whole.ToString("0", CultureInfo.InvariantCulture) + "½",
             _ => Count.ToString("0.##", CultureInfo.InvariantCulture),
         };
-        return $"{number} {(Count <= 1 ? Piece.Name : Piece.Plural)}";
+        return PieceSize.Of(Piece) is { } size
+            ? $"{number} {(Count <= 1 ? size.Name : size.Plural)} of {size.In(units)}"
+            : $"{number} {(Count <= 1 ? Piece.Name : Piece.Plural)}";
     }
 
     private static double Round(double count) => count switch

@@ -102,10 +102,12 @@ public static class PieceParser
         int bestHits = -1;
         foreach (Piece piece in ingredient.Pieces)
         {
-            HashSet<string> pieceWords = WordsOf(piece.Name);
-            pieceWords.UnionWith(WordsOf(piece.Plural));
-            bool understood = asked.TrueForAll(word => Holds(pieceWords, word) || Holds(nameWords, word));
-            int hits = asked.Count(word => Holds(pieceWords, word));
+            PieceSize? size = PieceSize.Of(piece);
+            HashSet<string> pieceWords = WordsOf(size?.Name ?? piece.Name);
+            pieceWords.UnionWith(WordsOf(size?.Plural ?? piece.Plural));
+            List<string> rest = size is null ? asked : WithoutSize(asked, size);
+            bool understood = rest.TrueForAll(word => Holds(pieceWords, word) || Holds(nameWords, word));
+            int hits = rest.Count(word => Holds(pieceWords, word)) + asked.Count - rest.Count;
             if (understood && hits > bestHits)
             {
                 best = piece;
@@ -114,6 +116,24 @@ public static class PieceParser
         }
 
         return best;
+    }
+
+    /// <summary>A size counts as a whole, number and unit, in either measure: "6 oz" of a can of 6 oz is a weight, not six cans.</summary>
+    private static List<string> WithoutSize(List<string> asked, PieceSize size)
+    {
+        foreach (string said in (string[])[size.Metric, size.UsCustomary])
+        {
+            string[] parts = said.Split(Blanks, StringSplitOptions.RemoveEmptyEntries);
+            for (int i = 0; i + parts.Length <= asked.Count; i++)
+            {
+                if (parts.SequenceEqual(asked.Skip(i).Take(parts.Length), StringComparer.OrdinalIgnoreCase))
+                {
+                    return [.. asked.Take(i), .. asked.Skip(i + parts.Length)];
+                }
+            }
+        }
+
+        return asked;
     }
 
     private static bool Holds(HashSet<string> words, string word) =>

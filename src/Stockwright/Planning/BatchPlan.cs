@@ -19,6 +19,9 @@ public sealed record BatchPlan
     /// <summary>What the pot is filled with, in a word or two: <c>water</c> or <c>brown stock</c>.</summary>
     public string Liquid => Wetting is { } wetting ? ScriptWriter.PlainName(wetting) : "water";
 
+    /// <summary>What lies in the pot from the start, with its article: <c>the bones</c>, <c>the vegetables</c>, <c>the kelp</c>.</summary>
+    public string Solids => SolidsWord.Of(Amounts);
+
     /// <summary>Strained, defatted stock from one round, measured cold (20 C).</summary>
     public required Band<Volume> Yield { get; init; }
 

@@ -31,7 +31,7 @@ internal static class Cautions
 
     public static Caution StopAndCool { get; } = new(
         "stop-and-cool",
-        "Strain before you stop: a full pot of bones does not get cold in time. Cool the liquor and the bones fast, keep both in the fridge, and bring both to the boil in the morning.",
+        "Strain before you stop: a full pot with its solids does not get cold in time. Cool the liquor and the solids fast, keep both in the fridge, and bring both to the boil in the morning.",
         "cooling limits differ: check with your local authority");
 
     public static Caution Straining { get; } = new(
@@ -76,7 +76,7 @@ internal static class Cautions
 
     public static Caution RawBones { get; } = new(
         "raw-bones",
-        "Raw bones drip: keep them below ready food in the fridge, and wash hands, board and scale after weighing.",
+        "Raw meat, bones and shells drip: keep them below ready food in the fridge, and wash hands, board and scale after weighing.",
         Practice);
 
     public static Caution SlowStart { get; } = new(

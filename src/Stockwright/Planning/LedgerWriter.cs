@@ -48,6 +48,13 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
             SimmerForecaster.Cold(yield + Quadrature(high, yield)));
     }
 
+    /// <summary>What is poured or stirred in, by name: "Red wine, tomato paste".</summary>
+    private string OtherLiquids()
+    {
+        string names = ScriptWriter.Names(fitted.Load.Items.Where(item => item.LiquidKilograms > 0));
+        return names.Length == 0 ? "" : char.ToUpperInvariant(names[0]) + names[1..];
+    }
+
     public WaterLedger Write(Band<Volume> yield)
     {
         double otherLiquids = fitted.Load.Items.Sum(item => item.LiquidKilograms);
@@ -65,12 +72,12 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
                 : new("stock-to-line", "Stock to the line", Exact(fitted.WaterKilograms), "ready stock instead of water"),
             new("top-ups", "Top-ups", Spread(run => run.ToppedUpKilograms), "water added at the checks"),
         ];
-        AddIfAny(put, new("other-liquids", "Wine, vinegar, paste", Exact(otherLiquids), "liquids of the recipe"));
+        AddIfAny(put, new("other-liquids", OtherLiquids(), Exact(otherLiquids), "what the recipe pours or stirs in"));
         AddIfAny(put, new("drawn-from-solids", "Drawn from the solids", Given(), "juice of bones, meat and vegetables, and what dissolves with it; computed from their make-up"));
         AddIfAny(put, new("let-down", "Let down with", Exact(fitted.LetDownKilograms), "water stirred into the strained stock"));
         List<LedgerEntry> taken =
         [
-            new("evaporated", "Evaporated", Spread(run => run.SteamKilograms), "heat-up and simmer"),
+            new("evaporated", "Evaporated", Spread(run => run.SteamKilograms), "from heat on to heat off"),
             new("skimmed", "Skimmed off", Around(central.SkimmedKilograms, 0.5, 2), "lifted with the scum; estimate"),
         ];
         AddIfAny(taken, new("boiled-over", "Boiled over", Exact(central.SpiltKilograms), "over the rim, as entered"));

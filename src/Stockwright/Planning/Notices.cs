@@ -13,25 +13,26 @@ internal static class Notices
     /// <summary>More than this of the water boiled away is told (practice: a third).</summary>
     private const double BoilsAwayShare = 1.0 / 3;
 
-    public static IReadOnlyList<PlanNotice> List(PlanRequest request, FitReport fit, BoilingReport boiling, SimmerOutcome outcome, Band<Volume> yield, double litres)
+    public static IReadOnlyList<PlanNotice> List(PlanRequest request, BatchLoad load, FitReport fit, BoilingReport boiling, SimmerOutcome outcome, Band<Volume> yield, double litres)
     {
         List<PlanNotice> notices = [];
         AddFit(request, fit, outcome, yield, notices);
-        AddBoiling(request, boiling, notices);
-        AddPressure(request, boiling, notices);
+        string body = SolidsWord.Of(load, line => line.Role == LineRole.Bones);
+        AddBoiling(request, boiling, body, notices);
+        AddPressure(request, boiling, body, notices);
         VesselNotices.Add(request, fit, boiling, outcome, notices);
         if (!outcome.IsReached && request.Pot.HasOwnHeater)
         {
-            notices.Add(new(NoticeLevel.Warning, "heater-too-weak", $"Its own heater cannot bring this much to the simmer: it settles at about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))}. Keep the lid on, use full power, make less, or use a pot on the hob.", "pot-power"));
+            notices.Add(new(NoticeLevel.Warning, "heater-too-weak", $"Its own heater cannot bring this much to {HeatWords.Of(request.Recipe).Reach}: it settles at about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))}. Keep the lid on, use full power, make less, or use a pot on the hob.", "pot-power"));
         }
         else if (!outcome.IsReached)
         {
-            notices.Add(new(NoticeLevel.Warning, "hob-too-weak", $"This hob cannot bring this pot to the simmer: it settles at about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))}. Put the lid on, take a smaller batch, or a stronger ring.", "hob"));
+            notices.Add(new(NoticeLevel.Warning, "hob-too-weak", $"This hob cannot bring this pot to {HeatWords.Of(request.Recipe).Reach}: it settles at about {KitchenFormat.Both(Temperature.FromDegreesCelsius(outcome.FinalCelsius))}. Put the lid on, take a smaller batch, or a stronger ring.", "hob"));
         }
 
         if (fit.CoverDecidesWater && yield.Central.Liters > litres * 1.03 && request.Goal is not PlanGoal.FillPot)
         {
-            notices.Add(new(NoticeLevel.Hint, "covered", $"Covering the solids takes more water than this yield needs: expect {KitchenFormat.Both(yield.Central)}. Break the bones smaller, use a narrower pot, or boil the strained stock down."));
+            notices.Add(new(NoticeLevel.Hint, "covered", $"Covering the solids takes more water than this yield needs: expect {KitchenFormat.Both(yield.Central)}. Break or cut {SolidsWord.Covered(load)} smaller, use a narrower pot, or boil the strained stock down."));
         }
 
         bool asAsked = fit.Verdict == FitVerdict.FitsStronger || request is { Goal: PlanGoal.UseBones, FillTo: not null };
@@ -135,7 +136,7 @@ internal static class Notices
         }
     }
 
-    private static void AddBoiling(PlanRequest request, BoilingReport boiling, List<PlanNotice> notices)
+    private static void AddBoiling(PlanRequest request, BoilingReport boiling, string body, List<PlanNotice> notices)
     {
         if (!boiling.IsOutOfReach)
         {
@@ -146,14 +147,14 @@ internal static class Notices
             ? $"The recipe simmers at {KitchenFormat.Both(boiling.Asked)}; here water boils at {KitchenFormat.Both(boiling.BoilingPoint)}, so it is kept a little under that, at {KitchenFormat.Both(boiling.Reached)}."
             : $"{KitchenFormat.Both(boiling.Asked)} cannot be reached: here the pot {(request.IsUnderPressure ? $"holds between {KitchenFormat.Both(boiling.BoilingPoint)} and" : "boils at")} {KitchenFormat.Both(boiling.Reached)}.";
         string time = boiling.PlannedTime > boiling.AskedTime
-            ? $" The plan runs {KitchenFormat.Text(boiling.PlannedTime)} instead of {KitchenFormat.Text(boiling.AskedTime)} to draw as much from the bones."
-            : string.Create(CultureInfo.InvariantCulture, $" For the same from the bones it would take {boiling.Stretch.Central:0.0} times as long.");
+            ? $" The plan runs {KitchenFormat.Text(boiling.PlannedTime)} instead of {KitchenFormat.Text(boiling.AskedTime)} to draw as much from {body}."
+            : string.Create(CultureInfo.InvariantCulture, $" For the same from {body} it would take {boiling.Stretch.Central:0.0} times as long.");
         bool matters = boiling.Stretch.Central > 1.02;
         notices.Add(new(NoticeLevel.Warning, "simmer-out-of-reach", matters ? what + time : what, "simmer"));
     }
 
     /// <summary>What choosing a pressure cooker settles, each said beside its field.</summary>
-    private static void AddPressure(PlanRequest request, BoilingReport boiling, List<PlanNotice> notices)
+    private static void AddPressure(PlanRequest request, BoilingReport boiling, string body, List<PlanNotice> notices)
     {
         if (request.Pot.Kind == Kitchen.PotKind.PressureCooker && !request.IsUnderPressure)
         {
@@ -177,7 +178,7 @@ internal static class Notices
         if (request.SimmerTime is null)
         {
             TimeSpan same = boiling.PlannedTime * SimmerStretch.Between(stage.Target, boiling.Reached).Central;
-            notices.Add(new(NoticeLevel.Warning, "pressure-time", $"{KitchenFormat.Text(boiling.PlannedTime)} is the recipe's time in an open pot. At pressure about as much comes from the bones in {KitchenFormat.Text(same)} (computed): give the time you want.", "hours"));
+            notices.Add(new(NoticeLevel.Warning, "pressure-time", $"{KitchenFormat.Text(boiling.PlannedTime)} is the recipe's time in an open pot. At pressure about as much comes from {body} in {KitchenFormat.Text(same)} (computed): give the time you want.", "hours"));
         }
 
         if (PutsAway(request.Schedule.Night))

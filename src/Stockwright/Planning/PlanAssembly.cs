@@ -115,7 +115,7 @@ internal sealed class PlanAssembly
                 Boiling = boiling,
                 Timeline = laid.Timeline with { NightChoices = NightChooser.Choices(asked, request.Schedule.Night, laid.Timeline, boiling, Moved, Laid) },
                 OnePotTimeline = settled.Wish.Potfuls > 1 ? scheduler.LayOnePot(settled.Wish, settled.Blanch, laid) : null,
-                Notices = [.. TimeNotices.List(asked, request.Schedule.Night, laid, runs.Central, Sooner), .. Notices.List(request, fit, boiling, runs.Central, yield, fitted.Litres)],
+                Notices = [.. TimeNotices.List(asked, request.Schedule.Night, laid, runs.Central, Sooner), .. Notices.List(request, fitted.Load, fit, boiling, runs.Central, yield, fitted.Litres)],
                 Assumptions = Assumptions.List(request, fitted.Load, boiling),
                 Workings = new PlanWorkings(environment, script, fitted, fitter, runs.Central),
             },
@@ -194,7 +194,7 @@ internal sealed class PlanAssembly
         [
             new(
                 field,
-                $"That takes {rounds} potfuls. At once this pot makes at most {KitchenFormat.Both(Volume.FromLiters(largest.Litres))} from {KitchenFormat.Both(Mass.FromKilograms(bones))} of bones: ask for less, or take a bigger pot."),
+                $"That takes {rounds} potfuls. At once this pot makes at most {KitchenFormat.Both(Volume.FromLiters(largest.Litres))} from {KitchenFormat.Both(Mass.FromKilograms(bones))} of {SolidsWord.Bare(perLitre)}: ask for less, or take a bigger pot."),
         ];
     }
 

@@ -64,7 +64,8 @@ internal static class PressureStages
         return stages;
     }
 
-    private static bool IsLate(RecipeLine line, double seconds) => line.Joins == JoinMoment.BeforeEnd && LateSeconds(line) < seconds;
+    /// <summary>True for what goes in after opening.</summary>
+    internal static bool IsLate(RecipeLine line, double seconds) => line.Joins == JoinMoment.BeforeEnd && LateSeconds(line) < seconds;
 
     private static double LateSeconds(RecipeLine line) => (line.BeforeEnd ?? TimeSpan.FromHours(1)).TotalSeconds;
 }

@@ -38,7 +38,16 @@ public sealed record RoastPlan
     /// <summary>Oven rounds.</summary>
     public required int OvenRounds { get; init; }
 
-    /// <summary>When to turn the bones, after they went in.</summary>
+    /// <summary>What is roasted first, with its article: <c>the bones</c>.</summary>
+    public required string Solids { get; init; }
+
+    /// <summary>How long before the end vegetables join the trays; null when none of them is roasted here.</summary>
+    public TimeSpan? VegetablesJoinBeforeEnd { get; init; }
+
+    /// <summary>How long before the end paste is spread; null when the recipe has none or it is left out.</summary>
+    public TimeSpan? PasteJoinsBeforeEnd { get; init; }
+
+    /// <summary>When to turn what is roasted, after it went in.</summary>
     public required TimeSpan TurnAt { get; init; }
 
     /// <summary>All oven rounds, with preheating.</summary>

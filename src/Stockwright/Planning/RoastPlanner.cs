@@ -44,6 +44,9 @@ internal static class RoastPlanner
         return new RoastPlan
         {
             Setting = setting,
+            Solids = SolidsWord.Of(load, line => line.Preparation == Preparation.Roast, "everything"),
+            VegetablesJoinBeforeEnd = roasted.Any(item => item.Line.Role is not LineRole.Bones and not LineRole.Paste) ? setting.VegetablesJoinBeforeEnd : null,
+            PasteJoinsBeforeEnd = roasted.Any(item => item.Line.Role == LineRole.Paste) ? setting.PasteJoinsBeforeEnd : null,
             Oven = OvenScale.Nearest(setting.OvenTemperature),
             HasFan = request.Oven?.HasFan ?? false,
             Loads = loads,

@@ -80,7 +80,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
             at = builder.Then(
                 at,
                 StepKind.Blanch,
-                "Blanch the bones",
+                $"Blanch {SolidsWord.Of(parts.Load, line => line.Preparation == Preparation.Blanch, "everything")}",
                 $"Cover with {KitchenFormat.Both(blanch.Water)} of cold water, bring to the boil, {KitchenFormat.Text(blanch.Setting.Time)} there, drain and rinse each piece.{vessel.BlanchIn}",
                 blanch.TimeToBoil + blanch.Setting.Time + ForAll(StepTimes.DrainAndRinse),
                 ForAll(StepTimes.DrainAndRinse),
@@ -116,19 +116,19 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
         }
 
         builder.At(at, StepKind.Roast, "Heat the oven", $"{OvenText(roast)}.", RoastPlanner.Preheat, TimeSpan.FromMinutes(1));
-        DateTimeOffset loading = builder.Then(at + RoastPlanner.Preheat - StepTimes.LoadTrays, StepKind.Roast, "Spread the bones on trays", "One layer, with air between the pieces.", ForAll(StepTimes.LoadTrays), ForAll(StepTimes.LoadTrays));
+        DateTimeOffset loading = builder.Then(at + RoastPlanner.Preheat - StepTimes.LoadTrays, StepKind.Roast, $"Spread {roast.Solids} on trays", "One layer, with air between the pieces.", ForAll(StepTimes.LoadTrays), ForAll(StepTimes.LoadTrays));
         DateTimeOffset round = loading + StepTimes.LoadTrays;
         for (int i = 0; i < roast.OvenRounds; i++)
         {
             string which = roast.OvenRounds > 1 ? $" (oven load {i + 1} of {roast.OvenRounds})" : "";
             builder.At(round, StepKind.Roast, "Roast until well brown" + which, $"{KitchenFormat.Text(roast.Setting.Time)} at {OvenText(roast)}.", roast.Setting.Time, TimeSpan.Zero);
-            builder.At(round + roast.TurnAt, StepKind.Roast, "Turn the bones" + which, "And drain fat that has gathered.", StepTimes.Turn, StepTimes.Turn, null, Cautions.HotFat);
-            if (roast.Setting.VegetablesJoinBeforeEnd is { } vegetables && parts.Load.Items.Any(item => item.Line is { Preparation: Preparation.Roast, Role: not LineRole.Bones and not LineRole.Paste }))
+            builder.At(round + roast.TurnAt, StepKind.Roast, $"Turn {roast.Solids}" + which, "And drain fat that has gathered.", StepTimes.Turn, StepTimes.Turn, null, Cautions.HotFat);
+            if (roast.VegetablesJoinBeforeEnd is { } vegetables)
             {
                 builder.At(round + roast.Setting.Time - vegetables, StepKind.Roast, "Vegetables join the trays" + which, "Toss them in the fat.", StepTimes.Turn, StepTimes.Turn);
             }
 
-            if (roast.Setting.PasteJoinsBeforeEnd is { } paste && parts.Load.Items.Any(item => item.Line.Role == LineRole.Paste))
+            if (roast.PasteJoinsBeforeEnd is { } paste)
             {
                 builder.At(round + roast.Setting.Time - paste, StepKind.Roast, "Spread the paste" + which, "Let it turn rusty, not black.", StepTimes.Turn, StepTimes.Turn);
             }
@@ -160,7 +160,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
         string how = recipe.Stages.Count > 1
             ? string.Join("; ", recipe.Stages.Select(Told))
             : How(recipe.Stages[0], set);
-        StepText simmer = vessel.Simmer(Title(), how, set, heatUp > TimeSpan.FromMinutes(1));
+        StepText simmer = vessel.Simmer(HeatWords.Of(recipe).Title, how, set, heatUp > TimeSpan.FromMinutes(1));
         builder.At(simmering, StepKind.Simmer, simmer.Title, simmer.Detail, heatOff - simmering, TimeSpan.Zero, null, simmer.Cautions);
         int check = 0;
         foreach ((double atSeconds, PotAction action) in outcome.Actions)
@@ -174,14 +174,12 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
             ? $"{stage.Name}: until {Left(share.Value)} of it is left"
             : $"{stage.Name}: {(stage.ClimbsSlowly ? "climb to " : "")}{KitchenFormat.Both(stage.Target)}, {KitchenFormat.Text(stage.Time)}";
 
-    private string Title() =>
-        recipe.BoilsDown ? "Boil it down" : recipe.Stages[recipe.MainStage].IsRolling ? "Keep it boiling hard" : "Simmer";
-
     private static string How(SimmerStage stage, string set) => stage switch
     {
         { ReducesTo: { } share } => $"Until {Left(share.Value)} of it is left: mark the level on a stick. It spits and burns at the end, so turn it down then and stay with it.",
         { ClimbsSlowly: true } => $"Warm it slowly, over {KitchenFormat.Text(stage.Time)}, to {set}. Nothing boils.",
         { IsRolling: true } => $"A rolling boil, about {set}: bubbles all over. Top up with hot water, and never leave it.",
+        _ when stage.Target.DegreesCelsius < HeatWords.LeastSimmerCelsius => $"Hold {set}: steam, and no bubbles.",
         _ => $"Hold {set}: a bubble here and there, no boil.",
     };
 
@@ -205,7 +203,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
                 string add = due.TopUpKilograms > 0
                     ? $"Expect to add about {KitchenFormat.Both(SimmerForecaster.Cold(due.TopUpKilograms))}."
                     : "No water expected.";
-                string level = KitchenFormat.Both(Length.FromMeters(request.Pot.InnerHeight.Meters - due.LevelBefore));
+                string level = KitchenFormat.LevelBoth(Length.FromMeters(request.Pot.InnerHeight.Meters - due.LevelBefore));
                 builder.At(action.Key, at, StepKind.Check, recipe.Kind.IsSkimmed() ? "Skim and read the level" : "Read the level", $"Expect it {level} below the rim. {add}", ForAll(StepTimes.Check), ForAll(StepTimes.Check), check);
                 check++;
                 break;
@@ -219,7 +217,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
                 Lay(vessel.HoldEnds(Full), StepKind.NightHold, ForAll(StepTimes.OvenLift));
                 break;
             case PotActionKind.Pause:
-                builder.At(action.Key, at, StepKind.NightHold, "Stop for the night: strain, cool fast, keep cold", "In the morning everything goes back and comes up to the simmer again.", TimeSpan.FromSeconds(action.PauseSeconds), TimeSpan.FromMinutes(40), null, Cautions.StopAndCool, Cautions.Cooling);
+                builder.At(action.Key, at, StepKind.NightHold, "Stop for the night: strain, cool fast, keep cold", $"In the morning everything goes back and comes up to {HeatWords.Of(recipe).Reach} again.", TimeSpan.FromSeconds(action.PauseSeconds), TimeSpan.FromMinutes(40), null, Cautions.StopAndCool, Cautions.Cooling);
                 break;
         }
 

@@ -106,12 +106,23 @@ internal sealed class ScriptWriter
         _ => 0,
     };
 
+    /// <summary>
+    /// When a line goes in beside the others of its stage, seconds. In a simmer too short for its moments "an hour before the end" is sooner
+    /// than "after the first skim": what flavours then waits for the mirepoix.
+    /// </summary>
+    private static double JoinSeconds(RecipeLine line, double stageSeconds, double mirepoixSeconds) =>
+        line is { Joins: JoinMoment.BeforeEnd, Role: LineRole.Aromatics or LineRole.Acid or LineRole.Seasoning or LineRole.Trimmings }
+            ? Math.Max(JoinSeconds(line, stageSeconds), mirepoixSeconds)
+            : JoinSeconds(line, stageSeconds);
+
     private List<PotAction> Actions(BatchLoad load, int stage, double seconds, IReadOnlyList<NightWindow> nights)
     {
         List<PotAction> actions = [];
-        actions.AddRange(load.Items
-            .Where(item => item.Charge is not null && item.Line.Joins != JoinMoment.Start && StageOf(item.Line) == stage)
-            .GroupBy(item => JoinSeconds(item.Line, seconds))
+        LoadItem[] joining = [.. load.Items.Where(item => item.Charge is not null && item.Line.Joins != JoinMoment.Start && StageOf(item.Line) == stage)];
+        double mirepoix = joining.Where(item => item.Line is { Role: LineRole.Mirepoix, Joins: JoinMoment.AfterFirstSkim })
+            .Select(item => JoinSeconds(item.Line, seconds)).DefaultIfEmpty(0).Max();
+        actions.AddRange(joining
+            .GroupBy(item => JoinSeconds(item.Line, seconds, mirepoix))
             .Select(group => new PotAction(group.Key, PotActionKind.Add, [.. group.Select(item => item.Charge!)], Label: Names(group))));
         if (stage == mainStage && request.Pot.Kind == PotKind.SlowCooker)
         {

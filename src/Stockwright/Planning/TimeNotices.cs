@@ -35,7 +35,7 @@ internal static class TimeNotices
         double heatUp = outcome.HeatUpSeconds;
         if (outcome.IsReached && heatUp > LongHeatUp.TotalSeconds && !asked.Pot.HasOwnHeater)
         {
-            notices.Add(new(NoticeLevel.Warning, "slow-heat-up", $"It takes {KitchenFormat.Text(TimeSpan.FromSeconds(heatUp))} to come to the simmer on this heat. A lid, hot water or a stronger ring makes it sooner.", "hob"));
+            notices.Add(new(NoticeLevel.Warning, "slow-heat-up", $"It takes {KitchenFormat.Text(TimeSpan.FromSeconds(heatUp))} to come to {HeatWords.Of(asked.Recipe).Reach} on this heat. A lid, hot water or a stronger ring makes it sooner.", "hob"));
         }
 
         AddHours(asked, notices);
@@ -52,7 +52,7 @@ internal static class TimeNotices
         }
 
         string what = time < stage.ShortestTime ? "Shorter gives less of what the recipe is made for." : "Longer dulls the taste and gives little more.";
-        notices.Add(new(NoticeLevel.Hint, "hours-outside-recipe", $"The recipe simmers {KitchenFormat.Text(stage.ShortestTime)} to {KitchenFormat.Text(stage.LongestTime)}. {what}", "hours"));
+        notices.Add(new(NoticeLevel.Hint, "hours-outside-recipe", $"The recipe {HeatWords.Of(asked.Recipe).Does} {KitchenFormat.Text(stage.ShortestTime)} to {KitchenFormat.Text(stage.LongestTime)}. {what}", "hours"));
     }
 
     private static void AddNight(PlanRequest asked, NightPlan night, Timeline timeline, List<PlanNotice> notices)

@@ -158,4 +158,7 @@ public sealed record Timeline(
 {
     /// <summary>Rounds, in order; one when the wish is one potful or all pots are on at once.</summary>
     public IReadOnlyList<RoundTimes> Rounds { get; init; } = [];
+
+    /// <summary>What the pot does on the long heat: <c>simmering</c>, <c>steeping</c>.</summary>
+    public string OnHeat { get; init; } = "simmering";
 }

@@ -1,3 +1,5 @@
+using Stockwright.Recipes;
+
 namespace Stockwright.Planning;
 
 /// <summary>
@@ -74,6 +76,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
             [])
         {
             Rounds = rounds,
+            OnHeat = HeatWords.Of(parts.Request.Recipe).Doing,
         };
     }
 

@@ -3,6 +3,7 @@ using CsCheck;
 using Stockwright.Larder;
 using UnitsNet;
 using Xunit;
+using UnitSystem = Stockwright.Measures.UnitSystem;
 
 namespace Stockwright.Tests.Larder;
 
@@ -58,6 +59,13 @@ public sealed class PieceTests
     [InlineData("peppercorn", "10 peppercorns", 0.45)]
     [InlineData("kombu", "10 cm piece", 15)]
     [InlineData("kombu", "2 10 cm pieces", 30)]
+    [InlineData("kombu", "2 pieces of 10 cm", 30)]
+    [InlineData("kombu", "2 pieces of 4 in", 30)]
+    [InlineData("kombu", "10 cm", double.NaN)]
+    [InlineData("beef-marrow-bone", "8 slices of 5 cm", 1600)]
+    [InlineData("beef-marrow-bone", "8 slices", 1600)]
+    [InlineData("tomato-paste", "6 oz", double.NaN)]
+    [InlineData("tomato-paste", "6 oz can", 170)]
     [InlineData("tomato", "3 tomatoes", 369)]
     [InlineData("onion", "", double.NaN)]
     [InlineData("onion", "onions", double.NaN)]
@@ -94,12 +102,65 @@ public sealed class PieceTests
     [InlineData("garlic", 120, "3 heads")]
     [InlineData("peppercorn", 0.3, "7 peppercorns")]
     [InlineData("chicken-carcass", 2700, "8 carcasses")]
+    [InlineData("beef-marrow-bone", 1600, "8 slices of 5\u00A0cm")]
+    [InlineData("kombu", 15, "1 piece of 10\u00A0cm")]
     public void Masses_are_counted_as_a_cook_counts(string id, double grams, string words)
     {
         // Halves below four, whole up to twenty, tens above: common practice, no source.
         PieceCount? count = PieceCount.Describe(StandardLarder.Table.Get(id), Mass.FromGrams(grams));
         Assert.Equal(words, count?.ToString());
     }
+
+    // 5 cm are 1.97 in, 8 cm 3.15, 10 cm 3.94; a cut is good to half an inch. 6 oz are 170.1 g.
+    [Theory]
+    [InlineData("beef-marrow-bone", 1600, UnitSystem.UsCustomary, "8 slices of 2\u00A0in")]
+    [InlineData("kombu", 30, UnitSystem.UsCustomary, "2 pieces of 4\u00A0in")]
+    [InlineData("cassia", 4, UnitSystem.UsCustomary, "1 stick of 3\u00A0in")]
+    [InlineData("cassia", 4, UnitSystem.Metric, "1 stick of 8\u00A0cm")]
+    [InlineData("onion", 330, UnitSystem.UsCustomary, "3 medium onions")]
+    public void A_size_stands_behind_the_count(string id, double grams, UnitSystem units, string words)
+    {
+        Ingredient row = StandardLarder.Table.Get(id);
+        string text = PieceCount.Describe(row, Mass.FromGrams(grams))!.Text(units);
+        Assert.Equal(words, text);
+        Assert.True(PieceParser.TryParse(text, row, out Mass read));
+        Assert.Equal(grams, read.Grams, 1e-9);
+    }
+
+    // Worked from the larder's own pieces: a bay leaf 0.2 g, a peppercorn 0.045 g, a clove 0.085 g, a teaspoon of dried thyme 1 g.
+    [Theory]
+    [InlineData("bay-leaf", 0.06, "½ leaf")]
+    [InlineData("bay-leaf", 0.24, "1 leaf")]
+    [InlineData("bay-leaf", 0.03, "a pinch")]
+    [InlineData("peppercorn", 0.09, "2 peppercorns")]
+    [InlineData("peppercorn", 0.3, "7 peppercorns")]
+    [InlineData("clove", 0.015, "a pinch")]
+    [InlineData("clove", 0.06, "1 clove")]
+    [InlineData("thyme-dried", 0.12, "⅛ teaspoon")]
+    [InlineData("thyme-dried", 0.24, "¼ teaspoon")]
+    [InlineData("thyme-dried", 0.48, "½ teaspoon")]
+    [InlineData("thyme-dried", 1.4, "1½ teaspoons")]
+    [InlineData("salt", 0.8, "⅛ teaspoon")]
+    [InlineData("vinegar", 0.1, "a few drops")]
+    [InlineData("vinegar", 2.5, "½ teaspoon")]
+    public void What_no_scale_shows_is_measured_by_piece_or_spoon(string id, double grams, string words) =>
+        Assert.Equal(words, SmallMeasure.Of(StandardLarder.Table.Get(id), Mass.FromGrams(grams)));
+
+    [Fact]
+    public void Nothing_is_rounded_away() =>
+        Gen.Select(Gen.OneOfConst([.. StandardLarder.Table.Ingredients]), Gen.Double[1e-4, 5]).Sample((row, grams) =>
+        {
+            string words = SmallMeasure.Of(row, Mass.FromGrams(grams));
+            Assert.False(words.Length == 0 || words.StartsWith('0') || words.Contains("NaN", StringComparison.Ordinal), words);
+        });
+
+    [Theory]
+    [InlineData(0.99, UnitSystem.Metric, true)]
+    [InlineData(1, UnitSystem.Metric, false)]
+    [InlineData(2.8, UnitSystem.UsCustomary, true)]
+    [InlineData(2.9, UnitSystem.UsCustomary, false)]
+    public void A_scale_shows_grams_or_tenths_of_an_ounce(double grams, UnitSystem units, bool unseen) =>
+        Assert.Equal(unseen, SmallMeasure.IsUnderScale(Mass.FromGrams(grams), units));
 
     [Theory]
     [InlineData("beef-suet", 500)]

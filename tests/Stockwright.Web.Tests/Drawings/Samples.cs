@@ -151,6 +151,7 @@ internal static class Samples
     public static RoastPlan Roast(double share, int trays) => new()
     {
         Setting = null!,
+        Solids = "the bones",
         Oven = null!,
         HasFan = true,
         Loads = [new TrayLoad("bones", Mass.FromKilograms(4), Tray.Area * (share * trays), null!)],
