@@ -14,13 +14,13 @@ public sealed partial class EquationIndexTests
     private static readonly string[] Written =
     [
         .. Directory.GetFiles(Docs, "equations*.md").Where(file => !file.EndsWith("equations-index.md", StringComparison.Ordinal))
-            .SelectMany(file => Heading().Matches(File.ReadAllText(file)).Select(match => match.Groups[1].Value)),
+            .SelectMany(file => Heading().Matches(File.ReadAllText(file)).Select(match => match.Groups["equation"].Value)),
     ];
 
     [Fact]
     public void Every_equation_has_one_row_in_the_index_and_is_written_once()
     {
-        string[] rows = [.. IndexRow().Matches(Read("equations-index.md")).Select(match => match.Groups[1].Value)];
+        string[] rows = [.. IndexRow().Matches(Read("equations-index.md")).Select(match => match.Groups["equation"].Value)];
         Assert.True(rows.Length > 100);
         Assert.Equal(Written.Order(StringComparer.Ordinal), rows.Order(StringComparer.Ordinal));
         Assert.Equal(rows.Length, rows.Distinct(StringComparer.Ordinal).Count());
@@ -31,8 +31,8 @@ public sealed partial class EquationIndexTests
     {
         foreach (Match row in IndexRow().Matches(Read("equations-index.md")))
         {
-            string text = Read(row.Groups[2].Value);
-            Assert.True(text.Contains($"**{row.Groups[1].Value}", StringComparison.Ordinal), row.Value);
+            string text = Read(row.Groups["file"].Value);
+            Assert.True(text.Contains($"**{row.Groups["equation"].Value}", StringComparison.Ordinal), row.Value);
         }
     }
 
@@ -41,9 +41,9 @@ public sealed partial class EquationIndexTests
     [InlineData("architecture.md")]
     public void Every_path_named_exists(string document)
     {
-        string[] named = [.. NamedPath().Matches(Read(document)).Select(match => match.Groups[1].Value)];
+        string[] named = [.. NamedPath().Matches(Read(document)).Select(match => match.Groups["path"].Value)];
         Assert.NotEmpty(named);
-        Assert.Empty(named.Where(path => !Exists(Path.Combine(Root, path)) && !Exists(Path.Combine(Core, path))));
+        Assert.DoesNotContain(named, path => !Exists(Path.Combine(Root, path)) && !Exists(Path.Combine(Core, path)));
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed partial class EquationIndexTests
         string[] files = [.. Directory.GetFiles(Core, "*.cs", SearchOption.AllDirectories).Where(file => !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))];
         (string File, string Equation)[] cited = [.. files.SelectMany(file => Citation().Matches(File.ReadAllText(file)).Select(match => (Path.GetFileName(file), match.Value)))];
         Assert.True(cited.Length > 100);
-        Assert.Empty(cited.Where(one => !Written.Contains(one.Equation, StringComparer.Ordinal)));
+        Assert.DoesNotContain(cited, one => !Written.Contains(one.Equation, StringComparer.Ordinal));
     }
 
     private static bool Exists(string path) => File.Exists(path) || Directory.Exists(path);
@@ -61,13 +61,13 @@ public sealed partial class EquationIndexTests
 
     private static string RootOf([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", ".."));
 
-    [GeneratedRegex(@"\*\*([BCFKNPRS]\.\d+[a-z]?)(?= |\*\*)", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\*\*(?<equation>[BCFKNPRS]\.\d+[a-z]?)(?= |\*\*)", RegexOptions.None, 1000)]
     private static partial Regex Heading();
 
-    [GeneratedRegex(@"^\| ([BCFKNPRS]\.\d+[a-z]?) \|[^|\n]*\| \[[^\]\n]*\]\(([^)\n]*)\) \|", RegexOptions.Multiline, 1000)]
+    [GeneratedRegex(@"^\| (?<equation>[BCFKNPRS]\.\d+[a-z]?) \|[^|\n]*\| \[[^\]\n]*\]\((?<file>[^)\n]*)\) \|", RegexOptions.Multiline, 1000)]
     private static partial Regex IndexRow();
 
-    [GeneratedRegex(@"`((?:[A-Za-z.]+/)*[A-Za-z.]+\.(?:cs|json|razor|md)|(?:src|tests)/[A-Za-z./]+)`", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"`(?<path>(?:[A-Za-z.]+/)*[A-Za-z.]+\.(?:cs|json|razor|md)|(?:src|tests)/[A-Za-z./]+)`", RegexOptions.None, 1000)]
     private static partial Regex NamedPath();
 
     // Regulations number their paragraphs likewise, B.01.010: no digit after a point follows a citation.

@@ -35,7 +35,7 @@ public sealed class LoadedComponentTests
         await using HtmlRenderer renderer = new(services, NullLoggerFactory.Instance);
         return await renderer.Dispatcher.InvokeAsync(async () =>
         {
-            Dictionary<string, object?> parameters = new() { [nameof(Surround.Source)] = source.Task, [nameof(Surround.Made)] = (Action<Surround>)(made => surround = made) };
+            Dictionary<string, object?> parameters = new(StringComparer.Ordinal) { [nameof(Surround.Source)] = source.Task, [nameof(Surround.Made)] = (Action<Surround>)(made => surround = made) };
             Microsoft.AspNetCore.Components.Web.HtmlRendering.HtmlRootComponent page = renderer.BeginRenderingComponent<Surround>(ParameterView.FromDictionary(parameters));
             surround!.WriteAgain();
             end(source);
