@@ -109,7 +109,8 @@ internal sealed class PotContents(Pot pot)
     /// <summary>Level of the liquid, m; over the solids when they are covered, between them when not (S.2).</summary>
     public double Level(double liquidKilograms, double celsius, Exchange progress)
     {
-        double liquid = (liquidKilograms / LiquidWaterFit.DensityKilogramsPerCubicMetre(Math.Clamp(celsius, 0, 100))) + (FloatingFat(progress) / FatDensity);
+        // Over the last spoonful the free liquid may pass nothing by a rounding; a level does not.
+        double liquid = (Math.Max(0, liquidKilograms) / LiquidWaterFit.DensityKilogramsPerCubicMetre(Math.Clamp(celsius, 0, 100))) + (FloatingFat(progress) / FatDensity);
         (double solid, double packed) = Volumes(progress);
         return pot.LevelAtCubicMetres(Occupied(liquid, solid, packed));
     }

@@ -42,7 +42,7 @@ internal static class PlanInvariants
 
         Need(plan.Simmer.Samples.Count is > 1 and <= 300, $"{plan.Simmer.Samples.Count} samples");
         Need(plan.Simmer.LevelBand.Count == plan.Simmer.Samples.Count, "band and samples differ in number");
-        Need(plan.Simmer.LevelBand.All(level => level.Low.Meters >= -1e-3 && level.Low <= level.High), "the band of levels is out of order");
+        Need(plan.Simmer.LevelBand.All(level => level.Low.Meters >= -1e-3 && level.Low <= level.High), $"the band of levels is out of order: {plan.Simmer.LevelBand.FirstOrDefault(level => !(level.Low.Meters >= -1e-3 && level.Low <= level.High))}");
         Need(Ordered(plan.Simmer.Samples.Select(sample => sample.At.Ticks)), "samples are out of order");
         Need(Ordered(plan.Simmer.Checks.Select(check => check.At.Ticks)), "checks are out of order");
         Need(Ordered(plan.Timeline.Steps.Select(step => step.At.UtcTicks)), "steps are out of order");
