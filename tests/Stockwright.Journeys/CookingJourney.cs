@@ -197,7 +197,7 @@ public sealed partial class CookingJourney(ChromiumFixture chromium)
             {
                 await visit.Page.GotoAsync(Address);
             }
-            catch (PlaywrightException aborted) when (aborted.Message.Contains("ERR_ABORTED", StringComparison.Ordinal))
+            catch (PlaywrightException aborted) when (aborted.Message.Contains("ERR_ABORTED", StringComparison.Ordinal) || aborted.Message.Contains("interrupted by another navigation", StringComparison.Ordinal))
             {
                 // The page woke and was fetching itself anew at that moment.
                 await visit.Page.GotoAsync(Address);
