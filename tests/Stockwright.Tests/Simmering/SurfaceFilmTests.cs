@@ -119,6 +119,71 @@ public sealed class SurfaceFilmTests
         Assert.True(own.High / own.Low < SurfaceFilm.Default.High / SurfaceFilm.Default.Low);
     }
 
+    // 15 % either way (S.3): 0.3 / 1.15 and 0.3 x 1.15.
+    [Fact]
+    public void A_kitchens_own_factor_is_good_to_15_percent()
+    {
+        Stated<double> own = SurfaceFilm.For(Site with { OwnFilmFactor = 0.3 });
+        Close.Relative(0.2609, own.Low, 0.001);
+        Close.Relative(0.345, own.High, 0.001);
+    }
+
+    // S.3 by hand. Fat of 1.2 kg/m2 leaves 1/e of the surface clean, 0.6 kg/m2 0.6065, none all of it. Covered 0.2 (0.13 to 0.38), clean 1 (0.65 to 1.5), so at
+    // 1.2: 0.2 x 5^0.368 = 0.3616, 0.13^0.632 x 0.65^0.368 = 0.2350 and 0.38^0.632 x 1.5^0.368 = 0.6298. At 0.6: 0.2 x 5^0.6065 = 0.5308.
+    [Theory]
+    [InlineData(1.2, 0.2350, 0.3616, 0.6298)]
+    [InlineData(0.6, 0.3451, 0.5308, 0.8740)]
+    [InlineData(0, 0.65, 1, 1.5)]
+    public void Film_and_clean_surface_go_together_by_their_logarithms(double fat, double low, double central, double high)
+    {
+        Stated<double> film = SurfaceFilm.Under(Site, Mass.FromKilograms(fat), Area.FromSquareMeters(1));
+        Close.Relative(central, film.Value, 0.001);
+        Close.Relative(low, film.Low, 0.001);
+        Close.Relative(high, film.High, 0.001);
+    }
+
+    // A kitchen whose covered pots lose 0.8 of clean water has a clean surface of no more than 1.6, the most there is, at the upper end too; one at 1.5 hardly more than its covered one.
+    [Fact]
+    public void No_clean_surface_loses_more_than_the_most()
+    {
+        Stated<double> dry = SurfaceFilm.Under(Site with { OwnFilmFactor = 0.8 }, Mass.Zero, Area.FromSquareMeters(1));
+        Close.Relative(1.6, dry.Value, 1e-9);
+        Close.Relative(1.6, dry.High, 1e-9);
+        Close.Relative(1, SurfaceFilm.CleanOverCovered(Site with { OwnFilmFactor = 1.6 }), 1e-9);
+        Close.Relative(5, SurfaceFilm.CleanOverCovered(Site with { OwnFilmFactor = 0.1 }), 1e-9);
+    }
+
+    // S.4 by hand: from 2 K under the boil to 0.05 K under it what the bubbles carry off rises as n2 (3 - 2n): a quarter of the way 0.15625, half way 0.5, of 8 kg/(m2 h) gentle and 30 rolling.
+    [Theory]
+    [InlineData(2.1, 0)]
+    [InlineData(1.5125, 0.15625)]
+    [InlineData(1.025, 0.5)]
+    [InlineData(0.05, 1)]
+    [InlineData(0, 1)]
+    public void Bubbles_carry_off_more_towards_the_boil(double under, double share)
+    {
+        PotEnvironment environment = PotRuns.Kitchen(PlanRequests.Straight(28, 22), 3.5);
+        double celsius = environment.BoilingCelsius - under;
+        Close.To(8 * share, SurfaceLoss.BubblingFlux(environment, celsius, isRolling: false) * 3600, 0.001);
+        Close.To(30 * share, SurfaceLoss.BubblingFlux(environment, celsius, isRolling: true) * 3600, 0.003);
+    }
+
+    // Ajar by a tenth 0.1 / 0.235 of the open pot gets past, half to one and a half times of that: alone and with the film, by hand in logarithms.
+    [Fact]
+    public void A_lid_ajar_has_its_own_band()
+    {
+        LidPosition ajar = LidPosition.Ajar(Ratio.FromPercent(10));
+        PotEnvironment environment = PotRuns.Kitchen(PlanRequests.Straight(28, 22), 3.5, ajar);
+        (double low, double high) = LossSpread.Lid(environment, ajar);
+        Close.Relative(0.5, low, 1e-9);
+        Close.Relative(1.5, high, 1e-9);
+
+        // Past 0.2 of film: 1/(5 + 1.35) = 0.1575; half the gap 1/(5 + 3.7) over it 0.7299, one and a half 1/(5 + 0.5667) 1.1407; films of 0.13 and 0.38 0.7023 and 1.5948.
+        (double less, double more) = LossSpread.Both(environment, ajar, Site);
+        Close.Relative(Math.Exp(-Math.Sqrt(Math.Pow(Math.Log(0.7299), 2) + Math.Pow(Math.Log(0.7023), 2))), less, 0.001);
+        Close.Relative(Math.Exp(Math.Sqrt(Math.Pow(Math.Log(1.1407), 2) + Math.Pow(Math.Log(1.5948), 2))), more, 0.001);
+    }
+
     [Fact]
     public void Nonsense_from_the_scales_is_refused()
     {
@@ -129,5 +194,6 @@ public sealed class SurfaceFilmTests
         Refused(1, 0, 28, 93);
         Refused(1, 1, 0, 93);
         Refused(1, 1, 28, 30);
+        Refused(1, 1, 28, 39.9);
     }
 }
