@@ -81,12 +81,13 @@ internal sealed class PlanWriter
             Put(PlanFields.Way, PlanWords.Of(PlanWords.Ways, way));
         }
 
-        if (request.PotCount != FillFields.PotsLike(kitchen, request.Pot))
+        // Said as soon as there may be several: the kitchen it is read in later may have others.
+        if (request.PotCount != 1 || FillFields.PotsLike(kitchen, request.Pot) != 1)
         {
             Put(PlanFields.Pots, request.PotCount.ToString(CultureInfo.InvariantCulture));
         }
 
-        if (request.HobCount != FillFields.HobsLike(kitchen, request.Hob))
+        if (request.HobCount != 1 || FillFields.HobsLike(kitchen, request.Hob) != 1)
         {
             Put(PlanFields.Hobs, request.HobCount.ToString(CultureInfo.InvariantCulture));
         }

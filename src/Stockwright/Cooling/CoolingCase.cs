@@ -1,7 +1,7 @@
-using Stockwright.Simmering;
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Physics;
+using Stockwright.Simmering;
 using UnitsNet;
 
 namespace Stockwright.Cooling;

@@ -1,7 +1,7 @@
-using UnitsNet;
 using Stockwright.Kitchen;
 using Stockwright.Numerics;
 using Stockwright.Physics;
+using UnitsNet;
 
 namespace Stockwright.Cooling;
 

@@ -209,4 +209,18 @@ public class PlanQueryTests
     private static PlanQueryResult Parse(string query) => PlanQuery.Parse(Form(query), TestBook.London, UnitSystem.Metric, TestBook.Now);
 
     private static TypedForm Form(string query) => TypedForm.From(QueryHelpers.ParseQuery(query));
+
+    // A plan for the two equal pots of one kitchen says so, for it may be opened from a snapshot with one.
+    [Fact]
+    public void Several_pots_are_said_in_the_link()
+    {
+        PlanningBook one = TestBook.London;
+        Pot pot = one.Kitchen.Pots[0];
+        KitchenSetup two = one.Kitchen with { Pots = [.. one.Kitchen.Pots, pot with { Id = "twin", Name = "Twin" }] };
+        PlanRequest request = PlanQuery.Parse(TypedForm.Empty.With("pot", pot.Id), one with { Kitchen = two }, UnitSystem.Metric, TestBook.Now).Request!;
+        Assert.Equal(2, request.PotCount);
+        string query = PlanQuery.ToQuery(request, two, UnitSystem.Metric);
+        Assert.Contains("pots=2", query, StringComparison.Ordinal);
+        Assert.Equal(2, PlanQuery.Parse(TypedForm.From(QueryHelpers.ParseQuery(query)), one, UnitSystem.Metric, TestBook.Now).Request!.PotCount);
+    }
 }
