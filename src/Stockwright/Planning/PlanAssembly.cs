@@ -123,7 +123,15 @@ internal sealed class PlanAssembly
     }
 
     /// <summary>When another request would be ready, started now; null when it cannot be made.</summary>
-    private static DateTimeOffset? Sooner(PlanRequest other) => new PlanAssembly(other).Settle().Laid?.Timeline.Ready;
+    private static DateTimeOffset? Sooner(PlanRequest other)
+    {
+        PlanAssembly assembly = new(other);
+        Settled settled = assembly.Settle();
+        LaidTimeline? laid = other.Schedule.Night == NightPlan.KeepFree && settled.Laid is { } asLaid && assembly.KeptFree(settled, asLaid) is { } free
+            ? free.Settled.Laid
+            : settled.Laid;
+        return laid?.Timeline.Ready;
+    }
 
     /// <summary>Behind a locked lid it boils first: less than that is for the open pot.</summary>
     private InputProblem? TooCoolToLock() => request.IsUnderPressure && request.SimmerTemperature <= boiling.BoilingPoint
