@@ -15,7 +15,7 @@ internal sealed class FinishWriter(TimelineParts parts)
     /// <summary>Stands, is strained and cooled; when it is strained, and when it is cold.</summary>
     public (DateTimeOffset Strained, DateTimeOffset Cold) UntilCold(StepBuilder builder, DateTimeOffset heatOff, int pots)
     {
-        string letDown = parts.LetDownKilograms > 0 ? $" Then let it down: stir in {KitchenFormat.Both(SimmerForecaster.Cold(parts.LetDownKilograms))} of drinking water{(pots > 1 ? " for each pot" : "")}." : "";
+        string letDown = parts.LetDownKilograms > 0 ? $" Then let it down: stir in {KitchenFormat.Both(SimmerForecaster.Cold(parts.LetDownKilograms))} of drinking water." : "";
         StepText stand = vessel.Stand(HeatIsOff);
         DateTimeOffset at = Ended(StepKind.Stand, builder.Then(heatOff, StepKind.Stand, stand.Title, stand.Detail, StepTimes.Stand(recipe), TimeSpan.Zero));
         StepText strain = vessel.Strain();

@@ -76,7 +76,7 @@ internal static class NightChooser
         choices.Add(new NightChoice(code, title, consequence, other, NightSteps(timeline), timeline.Start, timeline.Ready));
     }
 
-    /// <summary>The smallest move, up to a day either way, that leaves the fewest steps in the night.</summary>
+    /// <summary>The smallest move, up to a day either way, that leaves the fewest steps in the night; never into the past.</summary>
     private static NightChoice? MoveStart(PlanRequest request, Timeline timeline, int now, Func<TimeSpan, Timeline> moved)
     {
         // Up to the chilling every step moves with the start. What follows waits for the morning, so a promising move is laid out in full.
@@ -84,7 +84,7 @@ internal static class NightChooser
         IReadOnlyList<DateTimeOffset> visits = [.. timeline.Steps.Where(step => step.HandsOn > TimeSpan.Zero && step.At <= chill).Select(step => step.At)];
         IEnumerable<TimeSpan> promising = Shifts(request)
             .Select(shift => (Shift: shift, Left: visits.Count(at => !request.Schedule.IsAwake(at + shift))))
-            .Where(one => one.Left < now)
+            .Where(one => one.Left < now && !(timeline.Start + one.Shift < request.Schedule.Now))
             .OrderBy(one => one.Left)
             .ThenBy(one => one.Shift.Duration())
             .Select(one => one.Shift)

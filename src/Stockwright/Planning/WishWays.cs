@@ -20,11 +20,10 @@ public static class WishWays
 
         SplitWay own = Own(plan);
         List<WishWay> ways = [new(own, plan)];
-        bool several = Math.Min(plan.Request.PotCount, plan.Request.HobCount) > 1;
-        SplitWay[] others = [SplitWay.LetDown, SplitWay.Stronger, .. several ? [SplitWay.SideBySide] : Array.Empty<SplitWay>(), SplitWay.OneAfterAnother];
+        SplitWay[] others = [SplitWay.LetDown, SplitWay.Stronger, SplitWay.SideBySide, SplitWay.OneAfterAnother];
         foreach (SplitWay way in others.Where(way => way != own))
         {
-            // What comes to the same as a way that is listed, or cannot be had, is not offered.
+            // What comes to the same as a way that is listed, or cannot be had, as side by side with one pot or hob, is not offered.
             if (BatchPlanner.Plan(plan.Request with { Way = way }).Plan is { } other && Own(other) == way)
             {
                 ways.Add(new WishWay(way, other));

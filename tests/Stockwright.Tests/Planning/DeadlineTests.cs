@@ -85,6 +85,51 @@ public sealed class DeadlineTests
         Assert.Contains($"getting up in the night {Clock(up)}", told, StringComparison.Ordinal);
     }
 
+    // Late in the evening a night's work is sooner than more pots, which wait for the morning: it is told first.
+    [Fact]
+    public void The_soonest_is_told_first()
+    {
+        PlanRequest request = At(PlanRequests.For("vegetable").Making(16) with { Way = SplitWay.OneAfterAnother }, new PlanSchedule { ReadyBy = Now.AddHours(16), Now = Now.AddHours(15) });
+        string told = Told(request.Plan(), "too-late");
+        int up = told.IndexOf("getting up in the night", StringComparison.Ordinal);
+        Assert.InRange(up, 0, told.IndexOf("with more pots and hobs at once", StringComparison.Ordinal));
+    }
+
+    // In time only by night, with nothing to put away: it is begun in the morning, and told too late.
+    [Fact]
+    public void A_short_stock_is_not_worked_through_the_night_for_a_deadline()
+    {
+        PlanRequest request = PlanRequests.For("vegetable").Making(8);
+        DateTimeOffset by = At(request, new PlanSchedule { StartAt = Now.AddHours(15), Night = NightPlan.GetUp }).Plan().Timeline.Ready.AddMinutes(20);
+        Assert.True(by < Now.AddHours(22.5));
+        BatchPlan plan = At(request, new PlanSchedule { ReadyBy = by, Now = Now.AddHours(15) }).Plan();
+        Assert.Equal(Now.AddHours(22.5), plan.Timeline.Start);
+        Assert.True(plan.HasNotice("too-late") && !plan.HasNotice("night-work"));
+    }
+
+    // Of all ways to keep the night free, in time before late, the soonest: by trying each.
+    [Fact]
+    public void Of_the_ways_to_keep_a_night_free_the_soonest_in_time_is_taken()
+    {
+        int settled = 0;
+        for (int hour = 30; hour < 66; hour += 3)
+        {
+            PlanSchedule schedule = new() { ReadyBy = Now.AddHours(hour), Now = Now };
+            PlanRequest request = At(PlanRequests.For("brown-beef").SimmeringFor(14), schedule);
+            BatchPlan plan = request.Plan();
+            if (plan.Timeline.Steps.Any(step => step.InNight) || plan.Night == NightPlan.KeepFree)
+            {
+                continue;
+            }
+
+            settled++;
+            BatchPlan[] free = [.. new[] { NightPlan.OvenHold, NightPlan.StopAndCool }.Select(night => At(request, schedule with { Night = night }).Plan()).Where(other => !other.Timeline.Steps.Any(step => step.InNight))];
+            Assert.Equal(free.Min(other => (other.Timeline.Ready > schedule.ReadyBy, other.Timeline.Ready)), (plan.Timeline.Ready > schedule.ReadyBy, plan.Timeline.Ready));
+        }
+
+        Assert.True(settled > 2, $"{settled}");
+    }
+
     // A pot that comes up under its lid is sooner by more than ten minutes where the hob is weak: that is told.
     [Fact]
     public void Heating_up_with_the_lid_on_is_told_where_it_helps()

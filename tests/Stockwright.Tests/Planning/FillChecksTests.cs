@@ -99,7 +99,7 @@ public sealed class FillChecksTests
         PlanRequest request = Beef() with { Way = SplitWay.OneAfterAnother };
         BatchPlan filled = (request with { Goal = new PlanGoal.FillPot() }).Plan();
         Assert.Equal(12, request.Making(filled.Yield.Central.Liters * 11.9).Plan().Fit.Potfuls);
-        InputProblem problem = request.Making(filled.Yield.Central.Liters * 12.9).Problem();
+        InputProblem problem = request.Making(filled.Yield.Central.Liters * 12.2).Problem();
         Assert.Equal("litres", problem.Field);
         Assert.Contains("takes 13 potfuls", problem.Message, StringComparison.Ordinal);
         Mass bones = filled.Amounts.Where(line => line.Line.Role == Stockwright.Recipes.LineRole.Bones).Aggregate(Mass.Zero, (sum, line) => sum + line.Mass);

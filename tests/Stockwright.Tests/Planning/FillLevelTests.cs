@@ -106,6 +106,17 @@ public sealed class FillLevelTests
         }
     }
 
+    // In a pot that widens, a litre less is no fixed height less: it is found by steps.
+    [Fact]
+    public void Less_water_fills_a_tapered_pot_to_the_limit()
+    {
+        PlanRequest request = PlanRequests.For("brown-beef").In(PlanRequests.Tapered(18, 36, 28));
+        double most = (request with { Goal = new PlanGoal.FillPot() }).Plan().Yield.Central.Liters;
+        BatchPlan plan = (request.Making(most * 1.15) with { Way = SplitWay.Stronger }).Plan();
+        Assert.Equal(FitVerdict.FitsStronger, plan.Fit.Verdict);
+        Assert.InRange(plan.Request.Pot.VolumeAt(plan.Fit.PeakLevel) / plan.Request.Pot.VolumeAt(plan.Fit.SafeMaximum), 0.998, 1.002);
+    }
+
     // A pot with less water is as full as it may be: nothing of the wish is lost to caution.
     [Theory]
     [InlineData("brown-beef", 10)]

@@ -106,6 +106,25 @@ public sealed class NightRuleTests
         Assert.Equal(["move-start", "oven-hold", "stop-and-cool"], Choices(PlanRequests.For("white-chicken")), StringComparer.Ordinal);
     }
 
+    // Begun in an hour from now, an earlier start may be free of night work, but it has passed.
+    [Fact]
+    public void No_start_in_the_past_is_offered()
+    {
+        int seen = 0;
+        for (int hour = 0; hour < 24; hour += 2)
+        {
+            DateTimeOffset now = PlanRequests.Morning.AddHours(hour);
+            PlanRequest request = PlanRequests.For("white-veal") with { Schedule = new PlanSchedule { StartAt = now.AddHours(1), Now = now, Night = NightPlan.GetUp } };
+            foreach (NightChoice choice in request.Plan().Timeline.NightChoices)
+            {
+                seen++;
+                Assert.True(choice.Start >= now, $"{choice.Title} at {now}: {choice.Start}");
+            }
+        }
+
+        Assert.True(seen > 10);
+    }
+
     // Waited for, it is not offered to begin so that it comes too late.
     [Fact]
     public void Nothing_that_comes_too_late_is_offered()

@@ -145,6 +145,16 @@ public sealed class TimetableTests
         Assert.DoesNotContain(timeline.Steps, step => step.InNight);
     }
 
+    // Two hours from 20:15 and the night in the oven are more than the four it simmers: the next such night begins at the hour of this one, though the day were long enough for it.
+    [Fact]
+    public void A_night_is_not_spent_by_day()
+    {
+        PlanRequest request = Twenty("white-chicken").Making(18).SimmeringFor(4).Starting(PlanRequests.Morning.AddHours(11), NightPlan.OvenHold) with { Way = SplitWay.OneAfterAnother };
+        Timeline timeline = request.Plan().Timeline;
+        Assert.True(timeline.Rounds[0].Strained < PlanRequests.Morning.AddDays(1));
+        Assert.All(timeline.Rounds, round => Assert.Equal(new TimeSpan(19, 0, 0), round.Start.TimeOfDay));
+    }
+
     // A hard boil of 15 hours fits between no waking and bedtime: its second round begins at the hour of the first, and it is never put away.
     [Fact]
     public void A_round_longer_than_the_day_begins_at_the_hour_of_the_first()
@@ -159,10 +169,14 @@ public sealed class TimetableTests
     [Fact]
     public void One_potful_begins_with_the_whole()
     {
-        BatchPlan plan = (Twenty("white-chicken").Making(18) with { PotCount = 2, HobCount = 2 }).Plan();
+        BatchPlan plan = (Twenty("white-beef").Making(16) with { PotCount = 2, HobCount = 2, Way = SplitWay.SideBySide }).Plan();
+        Assert.Equal((2, 1), (plan.Fit.Potfuls, plan.Fit.Rounds));
         Assert.Equal(plan.Timeline.Start, plan.OnePotTimeline!.Start);
         Assert.Equal(plan.Timeline.Start, plan.OnePotTimeline.Steps[0].At);
-        Assert.Equal(20, (plan.Timeline.HeatOn - plan.OnePotTimeline.HeatOn).TotalMinutes, 1e-6);
+        Assert.DoesNotContain(plan.ForOnePot().Timeline.Steps, step => step.Title.Contains("pots", StringComparison.Ordinal));
+
+        // A quarter of an hour to weigh, ten minutes to drain and rinse, five to fill.
+        Assert.Equal(30, (plan.Timeline.HeatOn - plan.OnePotTimeline.HeatOn).TotalMinutes, 1e-6);
     }
 
     // What a check of the timetable tells is what the forecast has for it, in the pot put away for a night too.

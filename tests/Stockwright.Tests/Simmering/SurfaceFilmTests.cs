@@ -150,6 +150,7 @@ public sealed class SurfaceFilmTests
         Close.Relative(1.6, dry.Value, 1e-9);
         Close.Relative(1.6, dry.High, 1e-9);
         Close.Relative(1, SurfaceFilm.CleanOverCovered(Site with { OwnFilmFactor = 1.6 }), 1e-9);
+        Close.Relative(1, SurfaceFilm.CleanOverCovered(Site with { OwnFilmFactor = 2 }), 1e-9);
         Close.Relative(5, SurfaceFilm.CleanOverCovered(Site with { OwnFilmFactor = 0.1 }), 1e-9);
     }
 
