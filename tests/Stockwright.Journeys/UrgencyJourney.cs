@@ -27,7 +27,7 @@ public sealed class UrgencyJourney(ChromiumFixture chromium)
         await Expect(card.Locator(".now-what").First).ToContainTextAsync("boiled dry");
         await Expect(card).ToContainTextAsync("Turn the heat off now, and look");
         await Expect(card.Locator(".then-what")).ToHaveTextAsync("Heat off, let it stand");
-        await Expect(card).Not.ToContainTextAsync("Slide it in");
+        await Expect(card).Not.ToContainTextAsync("Lower it in");
         Assert.True(await IsLargestAsync(visit, "#live-now .now-what"), "Something is written larger than what is urgent.");
         await visit.AssertFitsWidthAsync();
         await visit.KeepPictureAsync($"urgent-uncovered-{(dark ? "dark" : "light")}");

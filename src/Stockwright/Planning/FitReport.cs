@@ -53,10 +53,14 @@ public sealed record FitReport
     public int AtOnce { get; init; } = 1;
 
     /// <summary>Rounds one after the other: the last may have fewer pots.</summary>
-    public int Rounds => (Potfuls + AtOnce - 1) / AtOnce;
+    public int Rounds => RoundsOf(Potfuls, AtOnce);
 
     /// <summary>Pots on the heat in a round, counted from zero.</summary>
-    public int PotsInRound(int round) => Math.Min(AtOnce, Potfuls - (round * AtOnce));
+    public int PotsInRound(int round) => PotsIn(round, Potfuls, AtOnce);
+
+    internal static int RoundsOf(int potfuls, int atOnce) => (potfuls + atOnce - 1) / atOnce;
+
+    internal static int PotsIn(int round, int potfuls, int atOnce) => Math.Min(atOnce, potfuls - (round * atOnce));
 
     /// <summary>Water stirred into the strained stock of one potful to bring it to what was asked; zero when none.</summary>
     public Volume LetDown { get; init; } = Volume.Zero;

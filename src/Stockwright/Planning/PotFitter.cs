@@ -263,12 +263,12 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         return new FittedLoad(litres, load, water, line, outcome, water <= cover * (1 + (2 * Closeness))) { HeldMetres = held };
     }
 
-    /// <summary>Runs a size with just so much water.</summary>
+    /// <summary>Runs a size with just so much water, as finely as it is drawn: here the level is the limit, and no yield is looked for.</summary>
     private FittedLoad RunAt(double litres, double waterKilograms)
     {
         BatchLoad load = perLitre.Scaled(litres);
         double line = LineMetres(load, waterKilograms);
-        return new FittedLoad(litres, load, waterKilograms, line, forecaster.RunCentral(writer.Write(load, waterKilograms, line, Nights, rule)), CoverDecides: false);
+        return new FittedLoad(litres, load, waterKilograms, line, forecaster.RunDrawn(writer.Write(load, waterKilograms, line, Nights, rule)), CoverDecides: false);
     }
 
     /// <summary>Least water: the heap lies under the liquid by the usual cover (F.3).</summary>

@@ -89,7 +89,7 @@ internal sealed class VesselSteps(PlanRequest request)
     /// <summary>Something goes in.</summary>
     public StepText Add(string what) => IsSlow
         ? new($"Add {what}", "Lid off, away from you, and on again at once: each lift costs about 20 minutes of heat (common practice, no source). No splash.", Cautions.SlowLid)
-        : new($"Add {what}", "Slide it in; no splash.");
+        : new($"Add {what}", "Lower it in gently: hot stock splashes.");
 
     /// <summary>Into the oven.</summary>
     /// <param name="full">Weight of the full pot.</param>

@@ -10,9 +10,9 @@ namespace Stockwright.Planning;
 /// <param name="AtOnce">Pots on the heat side by side, one or more.</param>
 internal sealed record FittedWish(FittedLoad Fitted, FittedLoad Largest, FitVerdict Verdict, int Potfuls = 1, int AtOnce = 1)
 {
-    public int Rounds => (Potfuls + AtOnce - 1) / AtOnce;
+    public int Rounds => FitReport.RoundsOf(Potfuls, AtOnce);
 
-    public int PotsInRound(int round) => Math.Min(AtOnce, Potfuls - (round * AtOnce));
+    public int PotsInRound(int round) => FitReport.PotsIn(round, Potfuls, AtOnce);
 }
 
 /// <summary>

@@ -57,6 +57,9 @@ internal sealed class SimmerForecaster
 
     public SimmerOutcome RunCentral(SimmerScript script) => Run(script, 1, sampled: false);
 
+    /// <summary>The central run as it is drawn, with every point between that may stand higher.</summary>
+    public SimmerOutcome RunDrawn(SimmerScript script) => Run(script, 1, sampled: true);
+
     public SimmerRuns RunAll(SimmerScript script) =>
         new(Run(script, 1, sampled: true), Run(script, lessFactor, sampled: true), Run(script, moreFactor, sampled: true));
 

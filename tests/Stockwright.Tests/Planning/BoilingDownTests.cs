@@ -111,7 +111,7 @@ public sealed class BoilingDownTests
     }
 
     [Fact]
-    public void What_is_not_reckoned_is_said()
+    public void What_is_not_counted_is_said()
     {
         BatchPlan plan = Planned(PlanRequests.For("pork-bone-broth"));
         Assert.Equal(

@@ -75,7 +75,7 @@ public sealed class PreparationTests
     }
 
     [Fact]
-    public void A_kitchen_without_oven_or_trays_is_reckoned_with_a_usual_tray()
+    public void A_kitchen_without_oven_or_trays_is_planned_with_a_usual_tray()
     {
         RoastPlan roast = (PlanRequests.For("brown-chicken") with { Oven = null, Trays = [] }).Plan().Roast!;
         Assert.Equal("GN 1/1 tray", roast.TrayName);

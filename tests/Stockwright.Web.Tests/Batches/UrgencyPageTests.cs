@@ -75,7 +75,7 @@ public sealed class UrgencyPageTests : IDisposable
         Assert.Contains("Turn the heat off now", card, StringComparison.Ordinal);
         Assert.Contains("Never pour cold water into a dry, overheated pot", card, StringComparison.Ordinal);
         Assert.Contains("Heat off, let it stand", card, StringComparison.Ordinal);
-        Assert.DoesNotContain("Slide it in", card, StringComparison.Ordinal);
+        Assert.DoesNotContain("Lower it in", card, StringComparison.Ordinal);
         Assert.DoesNotContain("Nothing to add", stove.Text, StringComparison.Ordinal);
     }
 
