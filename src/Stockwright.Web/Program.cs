@@ -3,12 +3,13 @@ using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Stockwright.Planning;
-using Stockwright.Web.Api;
-using Stockwright.Web.Batches;
-using Stockwright.Web.CoolingCases;
-using Stockwright.Web.Keeping;
-using Stockwright.Web.Pages;
-using Stockwright.Web.Planner;
+using Stockwright.Web;
+using Stockwright.Web.Features.Cooking;
+using Stockwright.Web.Features.Cooling;
+using Stockwright.Web.Features.Keeping;
+using Stockwright.Web.Features.Planning;
+using Stockwright.Web.Features.Strength;
+using Stockwright.Web.Fields;
 using Stockwright.Web.Shell;
 
 // The full builder also loads what hosts it inside IIS and speaks HTTP/3, which nobody uses here: 2 MB.
@@ -91,7 +92,11 @@ builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.Convert
 builder.Services.AddStorage(options);
 builder.Services.AddSingleton<PlanBatch>(BatchPlanner.Plan);
 builder.Services.AddSingleton<JudgeStock>(StockOutlook.Of);
-builder.Services.AddScoped<PlanDesk>();
+builder.Services.AddScoped<PlanService>();
+builder.Services.AddSingleton(new PageUnits(PlanLinks.Page, PlanQuery.InUnits));
+builder.Services.AddSingleton(new PageUnits(CoolingWriter.Page, CoolingWriter.InUnits));
+builder.Services.AddSingleton(new PageUnits(StrengthLinks.Page, StrengthLinks.InUnits));
+builder.Services.AddSingleton(new PageUnits(KeepingService.Page, KeepingFields.InUnits));
 builder.Services.AddBatches();
 
 WebApplication app = builder.Build();

@@ -3,7 +3,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using Stockwright.Journeys.Running;
-using Stockwright.Web.Tests.Fuzz;
+using Stockwright.Web.Tests.Fuzz.Shared;
 
 namespace Stockwright.Bench.Web;
 

@@ -2,7 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Net.Http.Headers;
 using Stockwright.Journeys.Running;
-using Stockwright.Web.Tests.Batches;
+using Stockwright.Web.Tests.Features.Cooking.Photos;
 
 namespace Stockwright.Bench.Web;
 

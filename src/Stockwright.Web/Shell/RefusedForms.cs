@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Components.Endpoints;
-using Stockwright.Web.Batches;
-using Stockwright.Web.Forms;
+using Stockwright.Web.Fields;
 
 namespace Stockwright.Web.Shell;
 

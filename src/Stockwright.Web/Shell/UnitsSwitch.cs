@@ -1,4 +1,4 @@
-using Stockwright.Web.Planner;
+using Stockwright.Web.Fields;
 
 namespace Stockwright.Web.Shell;
 
@@ -6,7 +6,7 @@ namespace Stockwright.Web.Shell;
 internal static class UnitsSwitch
 {
     public static void MapUnitsSwitch(this IEndpointRouteBuilder app) =>
-        app.MapGet("/units/{system}", (string system, string? back, HttpContext context) =>
+        app.MapGet("/units/{system}", (string system, string? back, HttpContext context, IEnumerable<PageUnits> pages) =>
         {
             if (ReaderUnits.Read(system) is not { } units)
             {
@@ -16,7 +16,7 @@ internal static class UnitsSwitch
             UnitSystem standing = ReaderUnits.Preferred(context.Request);
             KitchenCookies.Keep(context, KitchenCookies.Units, system);
             context.Response.Headers.CacheControl = "no-store";
-            return Results.LocalRedirect(Back(back, standing, units));
+            return Results.LocalRedirect(IsLocal(back) ? PageUnits.Turn(pages, back!, standing, units) : "/");
         }).ExcludeFromDescription();
 
     /// <summary>Address of the switch as a link.</summary>
@@ -24,11 +24,6 @@ internal static class UnitsSwitch
     {
         string here = request is null ? "/" : request.PathBase + request.Path + request.QueryString;
         return $"/units/{ReaderUnits.Word(to)}?back={Uri.EscapeDataString(here)}";
-    }
-
-    private static string Back(string? back, UnitSystem standing, UnitSystem units)
-    {
-        return IsLocal(back) ? PlanLinks.InUnits(back!, standing, units) : "/";
     }
 
     /// <summary>True for an address within this app that is safe to be sent back to.</summary>

@@ -47,16 +47,19 @@ public class DependencyTests
             .Where(pair => FolderOf(pair.To) is { } target && !string.Equals(target, folder, StringComparison.Ordinal) && !allowed.Contains(target, StringComparer.Ordinal))
             .Select(pair => $"{pair.From} uses {pair.To}")
             .Distinct(StringComparer.Ordinal)];
-        Assert.Empty(wrong);
+        Assert.True(wrong.Count == 0, string.Join(Environment.NewLine, wrong));
     }
 
-    [Fact]
-    public void The_order_of_folders_has_no_circle()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void The_order_of_folders_has_no_circle(bool web)
     {
+        Dictionary<string, string[]> order = web ? AllowedInWeb : Allowed;
         HashSet<string> settled = new(StringComparer.Ordinal);
-        while (settled.Count < Allowed.Count)
+        while (settled.Count < order.Count)
         {
-            List<string> next = [.. Allowed.Where(pair => !settled.Contains(pair.Key) && pair.Value.All(settled.Contains)).Select(pair => pair.Key)];
+            List<string> next = [.. order.Where(pair => !settled.Contains(pair.Key) && pair.Value.All(settled.Contains)).Select(pair => pair.Key)];
             Assert.NotEmpty(next);
             settled.UnionWith(next);
         }
@@ -96,6 +99,49 @@ public class DependencyTests
         System.Reflection.Assembly loaded = System.Reflection.Assembly.Load(assembly);
         Assert.DoesNotContain(loaded.GetReferencedAssemblies(), reference => forbidden.Contains(reference.Name, StringComparer.Ordinal));
     }
+
+    /// <summary>What each folder of the web may use of its others besides itself: a feature is named with its own folder.</summary>
+    private static readonly Dictionary<string, string[]> AllowedInWeb = new(StringComparer.Ordinal)
+    {
+        ["Wording"] = ["Fields"],
+        ["Drawing"] = [],
+        ["Fields"] = [],
+        ["Shell"] = ["Fields"],
+        ["Features.Kitchen"] = ["Shell", "Wording", "Drawing", "Fields"],
+        ["Features.Larder"] = ["Shell", "Wording", "Drawing", "Fields", "Features.Kitchen"],
+        ["Features.Recipes"] = ["Shell", "Wording", "Drawing", "Fields", "Features.Kitchen", "Features.Larder"],
+        ["Features.Cooling"] = ["Shell", "Wording", "Drawing", "Fields", "Features.Kitchen"],
+        ["Features.Keeping"] = ["Shell", "Wording", "Drawing", "Fields", "Features.Kitchen", "Features.Cooling"],
+        ["Features.Strength"] = ["Shell", "Wording", "Drawing", "Fields", "Features.Kitchen"],
+        ["Features.Planning"] = ["Shell", "Wording", "Drawing", "Fields", "Features.Kitchen", "Features.Larder", "Features.Cooling", "Features.Strength"],
+        ["Features.Cooking"] = ["Shell", "Wording", "Drawing", "Fields", "Features.Kitchen", "Features.Cooling", "Features.Planning"],
+    };
+
+    private static readonly ArchUnitNET.Domain.Architecture LoadedWeb = new ArchLoader().LoadAssembly(typeof(Program).Assembly).Build();
+
+    public static TheoryData<string> WebFolders => [.. LoadedWeb.Types
+        .Select(type => WebFolderOf(type.FullName)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(WebFolders))]
+    public void Folders_of_the_web_flow_one_way(string folder)
+    {
+        Assert.True(AllowedInWeb.TryGetValue(folder, out string[]? allowed), $"{folder} is new: say here which folders it may use.");
+        List<string> wrong = [.. LoadedWeb.Types
+            .Where(type => string.Equals(WebFolderOf(type.FullName), folder, StringComparison.Ordinal))
+            .SelectMany(type => type.Dependencies.Select(dependency => (From: type.FullName, To: dependency.Target.FullName)))
+            .Where(pair => WebFolderOf(pair.To) is { } target && !string.Equals(target, folder, StringComparison.Ordinal) && !allowed.Contains(target, StringComparer.Ordinal))
+            .Select(pair => $"{pair.From} uses {pair.To}")
+            .Distinct(StringComparer.Ordinal)];
+        Assert.True(wrong.Count == 0, string.Join(Environment.NewLine, wrong));
+    }
+
+    private static string? WebFolderOf(string fullName) => fullName.Split('.', '/', '+', '<') switch
+    {
+        ["Stockwright", "Web", "Features", { } feature, _, ..] => $"Features.{feature}",
+        ["Stockwright", "Web", { } folder and not "Features", _, ..] => folder,
+        _ => null,
+    };
 
     private static string? FolderOf(string fullName)
     {

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc.Testing;
+using Stockwright.Web.Tests.Fuzz.Shared;
 using Xunit;
 
 namespace Stockwright.Web.Tests.Fuzz;

@@ -1,4 +1,4 @@
-namespace Stockwright.Web.Tests.Fuzz;
+namespace Stockwright.Web.Tests.Fuzz.Shared;
 
 /// <summary>A form of a page. One that is posted is fetched anew each time, as a cook would open it: token, key and version are fresh.</summary>
 internal sealed class FormTarget : FuzzTarget

@@ -2,7 +2,7 @@ using System.Net;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
-namespace Stockwright.Web.Tests.Fuzz;
+namespace Stockwright.Web.Tests.Fuzz.Shared;
 
 /// <summary>
 /// What there is to be sent, found by looking: the links of every page from the front page on, the forms of every page, and the

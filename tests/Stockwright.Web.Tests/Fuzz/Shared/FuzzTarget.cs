@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 
-namespace Stockwright.Web.Tests.Fuzz;
+namespace Stockwright.Web.Tests.Fuzz.Shared;
 
 /// <summary>An answer and what was asked for it.</summary>
 internal sealed record FuzzAnswer(HttpStatusCode Status, string Body, string Request, TimeSpan Took)

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Stockwright.Web.Tests.Fuzz;
+namespace Stockwright.Web.Tests.Fuzz.Shared;
 
 /// <summary>Requests as nobody honest sends them, each made from a seed: what is typed, how it is sent, and what is asked for.</summary>
 internal sealed class HostileRequests(FuzzSite site)

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Stockwright.Web.Tests.Fuzz;
+namespace Stockwright.Web.Tests.Fuzz.Shared;
 
 /// <summary>One thing to send within what the app says it takes.</summary>
 /// <param name="Target">Form or operation.</param>

@@ -3,7 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace Stockwright.Web.Tests.Fuzz;
+namespace Stockwright.Web.Tests.Fuzz.Shared;
 
 /// <summary>A POST operation of the app's OpenAPI document; rows of a list are named <c>bones[0].kg</c>.</summary>
 internal sealed class JsonTarget : FuzzTarget

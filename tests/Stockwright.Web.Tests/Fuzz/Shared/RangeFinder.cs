@@ -1,4 +1,4 @@
-namespace Stockwright.Web.Tests.Fuzz;
+namespace Stockwright.Web.Tests.Fuzz.Shared;
 
 /// <summary>
 /// Asks a form or an operation for its ranges the way a careless cook would: by typing numbers no kitchen has and reading what the

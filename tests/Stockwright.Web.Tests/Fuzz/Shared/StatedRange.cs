@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace Stockwright.Web.Tests.Fuzz;
+namespace Stockwright.Web.Tests.Fuzz.Shared;
 
 /// <summary>A range as the app itself states it to whoever typed something outside it.</summary>
 internal sealed partial record StatedRange(double Low, double High, string LowText, string HighText)

@@ -1,0 +1,98 @@
+using Stockwright.Kitchen;
+using Stockwright.Measures;
+using Stockwright.Web.Fields;
+using UnitsNet;
+
+namespace Stockwright.Web.Features.Kitchen;
+
+/// <summary>What stands in the kitchen, in words.</summary>
+internal static class KitchenText
+{
+    public static readonly ChoiceOption[] Shapes =
+    [
+        new("straight", "diameter and height"), new("tapered", "two diameters and height"), new("volume", "brim volume and diameter"),
+    ];
+
+    public static readonly ChoiceOption[] Materials =
+    [
+        new("steel", "Stainless steel"), new("aluminium", "Aluminium"), new("copper", "Copper"), new("enamel", "Enamelled steel or iron"), new("stoneware", "Stoneware"),
+    ];
+
+    public static readonly ChoiceOption[] PotKinds =
+    [
+        new("open", "Open pot"), new("pressure", "Pressure cooker"), new("slow", "Slow cooker"), new("kettle", "Kettle, tilting or with a draw-off valve"),
+    ];
+
+    public static readonly ChoiceOption[] SlowSettings = [new("high", "High"), new("low", "Low"), new("warm", "Warm: only keeps hot")];
+
+    public static readonly ChoiceOption[] HobKinds =
+    [
+        new("gas", "Gas"), new("coil", "Electric coil"), new("smooth", "Glass smooth-top"), new("plate", "Solid plate"), new("induction", "Induction"),
+    ];
+
+    public static string Of(Pot pot, UnitSystem units)
+    {
+        string across = pot.IsTapered
+            ? $"{KitchenFormat.Text(pot.BaseDiameter, units)} widening to {KitchenFormat.Text(pot.BrimDiameter, units)} across"
+            : $"{KitchenFormat.Text(pot.BaseDiameter, units)} across";
+        return $"{pot.Name}: {across}, {KitchenFormat.Text(pot.InnerHeight, units)} high, {Make(pot)}";
+    }
+
+    public static string Make(Pot pot)
+    {
+        string material = pot.Material switch
+        {
+            WallMaterial.Aluminium => "aluminium",
+            WallMaterial.Copper => "copper",
+            WallMaterial.EnamelledIron => "enamelled",
+            WallMaterial.Stoneware => "stoneware",
+            _ => "stainless steel",
+        };
+        string power = pot.HeaterPower is { } rated ? $" of {KitchenFormat.Text(rated, UnitSystem.Metric)}" : "";
+        return pot.Kind switch
+        {
+            PotKind.PressureCooker => $"{material} pressure cooker{(pot.GaugePressure is { } gauge ? $" for {KitchenFormat.Gauge(gauge)}" : "")}",
+            PotKind.SlowCooker => $"{material} slow cooker{power}",
+            PotKind.Kettle => $"{material} kettle{power}",
+            _ => material,
+        };
+    }
+
+    public static string Of(Hob hob) =>
+        $"{hob.Name}: {Kind(hob.Kind)}, {KitchenFormat.Text(hob.RatedPower, UnitSystem.Metric)}, {KitchenFormat.Text(hob.Efficiency.Value)} into the pot";
+
+    public static string Kind(HobKind kind) => kind switch
+    {
+        HobKind.Gas => "gas",
+        HobKind.Coil => "electric coil",
+        HobKind.SmoothTop => "glass smooth-top",
+        HobKind.SolidPlate => "solid plate",
+        HobKind.Crock => "slow cooker",
+        HobKind.Jacket => "kettle",
+        _ => "induction",
+    };
+
+    public static string Of(Oven oven, UnitSystem units) =>
+        $"{oven.Name}: {(oven.HasFan ? "with a fan" : "no fan")}, {oven.Levels} at once, shelf {Sides(oven.ShelfLength, oven.ShelfWidth, units)}";
+
+    public static string Of(Tray tray, UnitSystem units) => $"{tray.Name}: {tray.Count} of {Sides(tray.InnerLength, tray.InnerWidth, units)}";
+
+    public static string Sides(Length one, Length other, UnitSystem units) => $"{KitchenFormat.Text(one, units)} × {KitchenFormat.Text(other, units)}";
+
+    public static string Air(KitchenSite site, UnitSystem units) => site.MeasuredPressure is { } pressure
+        ? $"{KitchenFormat.Text(pressure, units)}, measured"
+        : $"{Altitude(site.Altitude, units)} above the sea";
+
+    public static string Film(KitchenSite site) => site.OwnFilmFactor is { } film
+        ? $"your figure is {KitchenNumber.Write(film)}"
+        : "no figure of your own yet";
+
+    public static string Clinging(KitchenSite site) => site.OwnClinging is { } clings
+        ? $"your figure is {KitchenFormat.Text(clings)} of the bare bones"
+        : "no figure of your own yet";
+
+    // Whole metres or feet: a length of pots would be written in millimetres.
+    private static string Altitude(Length altitude, UnitSystem units) => units == UnitSystem.UsCustomary
+        ? $"{altitude.Feet.ToString("0", System.Globalization.CultureInfo.InvariantCulture)}\u00A0ft"
+        : $"{altitude.Meters.ToString("0", System.Globalization.CultureInfo.InvariantCulture)}\u00A0m";
+}

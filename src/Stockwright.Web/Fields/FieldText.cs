@@ -1,0 +1,55 @@
+namespace Stockwright.Web.Fields;
+
+/// <summary>Reads words a cook types: names and notes.</summary>
+internal static class FieldText
+{
+    public const int LongestName = 80;
+    public const int LongestNote = 2000;
+
+    /// <summary>A name: trimmed, on one line; reported when missing or too long.</summary>
+    public static string Name(this FieldReader reader, string field, string missing)
+    {
+        string name = reader.Text(field, LongestName);
+        if (reader.IsBlank(field))
+        {
+            reader.Report(field, missing);
+        }
+
+        return name;
+    }
+
+    /// <summary>One line of text, trimmed, or nothing.</summary>
+    public static string Text(this FieldReader reader, string field, int longest) =>
+        Checked(reader, field, PlainText.OneLine(reader.Form[field]), longest);
+
+    /// <summary>True when nothing that shows was typed.</summary>
+    public static bool IsBlank(this FieldReader reader, string field) => PlainText.OneLine(reader.Form[field]).Length == 0;
+
+    /// <summary>Some lines of text.</summary>
+    public static string Note(this FieldReader reader, string field) =>
+        Checked(reader, field, PlainText.Lines(reader.Form[field]), LongestNote);
+
+    /// <summary>A whole number within limits; null when blank or reported.</summary>
+    public static int? Whole(this FieldReader reader, string field, string what, int least, int most, string? missing = null)
+    {
+        double? value = reader.Number(field, what, Measure.Number, least, most, missing);
+        if (value is { } number && Math.Abs(number - Math.Round(number)) > 1e-9)
+        {
+            reader.Report(field, $"{what}: a whole number, please.");
+            return null;
+        }
+
+        return value is { } whole ? (int)Math.Round(whole) : null;
+    }
+
+    private static string Checked(FieldReader reader, string field, string text, int longest)
+    {
+        if (text.Length <= longest)
+        {
+            return text;
+        }
+
+        reader.Report(field, $"This is too long: at most {longest} letters, and it has {text.Length}.");
+        return "";
+    }
+}

@@ -1,8 +1,0 @@
-namespace Stockwright.Web.Planner;
-
-/// <summary>Where the planner gets the kitchen, larder and recipes of the cook.</summary>
-public interface IKitchenSource
-{
-    /// <summary>Loads what the planner needs.</summary>
-    ValueTask<PlanningBook> LoadAsync(CancellationToken cancellationToken);
-}

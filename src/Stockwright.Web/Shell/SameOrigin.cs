@@ -1,0 +1,21 @@
+namespace Stockwright.Web.Shell;
+
+/// <summary>
+/// Tells a request of our own pages, or of a program, from one that a foreign page made the browser send: browsers say where a
+/// request comes from (Fetch Metadata, W3C; Origin, RFC 6454), and pages cannot change what they say.
+/// </summary>
+internal static class SameOrigin
+{
+    public static bool Holds(HttpRequest request)
+    {
+        string? site = request.Headers["Sec-Fetch-Site"].FirstOrDefault();
+        if (site is not null)
+        {
+            return site is "same-origin" or "none";
+        }
+
+        string? origin = request.Headers.Origin.FirstOrDefault();
+        return origin is null || (Uri.TryCreate(origin, UriKind.Absolute, out Uri? from)
+            && string.Equals(from.Authority, request.Host.Value, StringComparison.OrdinalIgnoreCase));
+    }
+}
