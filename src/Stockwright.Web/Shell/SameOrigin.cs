@@ -6,6 +6,13 @@ namespace Stockwright.Web.Shell;
 /// </summary>
 internal static class SameOrigin
 {
+    /// <summary>Refuses what a foreign page made the browser send, with the words given.</summary>
+    public static RouteHandlerBuilder RequireSameOrigin(this RouteHandlerBuilder endpoint, string refusal) => endpoint
+        .AddEndpointFilter((call, next) => Holds(call.HttpContext.Request)
+            ? next(call)
+            : ValueTask.FromResult<object?>(TypedResults.Problem(refusal, statusCode: StatusCodes.Status403Forbidden)))
+        .ProducesProblem(StatusCodes.Status403Forbidden);
+
     public static bool Holds(HttpRequest request)
     {
         string? site = request.Headers["Sec-Fetch-Site"].FirstOrDefault();

@@ -45,7 +45,8 @@ internal static class BatchEndpoint
             .Produces<EntryDocument>(StatusCodes.Status201Created)
             .Produces<EntryDocument>()
             .Produces<HttpValidationProblemDetails>(StatusCodes.Status400BadRequest, "application/problem+json")
-            .ProducesProblem(StatusCodes.Status403Forbidden)
+            // JSON cannot be sent by a foreign page without asking first, and we do not answer that question; this refuses it once more.
+            .RequireSameOrigin("Entries are taken from programs and from our own pages only.")
             .ProducesProblem(StatusCodes.Status404NotFound)
             .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
             .ProducesProblem(StatusCodes.Status415UnsupportedMediaType)
@@ -90,12 +91,6 @@ internal static class BatchEndpoint
 
     private static async Task<IResult> EnterAsync(Guid id, HttpContext context, [FromServices] BatchService desk, [FromServices] LogService logs)
     {
-        // JSON cannot be sent by a foreign page without asking first, and we do not answer that question; this refuses it once more.
-        if (!SameOrigin.Holds(context.Request))
-        {
-            return Results.Problem("Entries are taken from programs and from our own pages only.", statusCode: StatusCodes.Status403Forbidden);
-        }
-
         (SentEntries? sent, ProblemHttpResult? refused) = await JsonBody.ReadAsync(context, MostBytes, "Entries take at most 512 kB.", Read);
         if (sent is null)
         {

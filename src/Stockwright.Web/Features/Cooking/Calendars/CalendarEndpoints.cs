@@ -48,16 +48,11 @@ internal static class CalendarEndpoints
 
         app.MapPost("/calendar/renew", async (HttpContext context, BatchStore batches) =>
         {
-            if (!SameOrigin.Holds(context.Request))
-            {
-                return Results.Problem("The address is renewed from our own pages only.", statusCode: StatusCodes.Status403Forbidden);
-            }
-
             await batches.RenewCalendarTokenAsync(context.RequestAborted);
             string? back = context.Request.Query["back"];
             context.Go(UnitsSwitch.IsLocal(back) ? back! : "/");
             return Results.Empty;
-        }).DisableAntiforgery().ExcludeFromDescription();
+        }).RequireSameOrigin("The address is renewed from our own pages only.").DisableAntiforgery().ExcludeFromDescription();
     }
 
     /// <summary>Address of the feed, whole, for a calendar program.</summary>
