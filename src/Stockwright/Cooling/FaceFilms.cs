@@ -1,6 +1,6 @@
 using Stockwright.Kitchen;
-using Stockwright.Numerics;
 using Stockwright.Physics;
+using Stockwright.Physics.Conduction;
 using UnitsNet;
 
 namespace Stockwright.Cooling;

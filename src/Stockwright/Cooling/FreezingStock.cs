@@ -1,4 +1,4 @@
-using Stockwright.Numerics;
+using Stockwright.Physics.Conduction;
 
 namespace Stockwright.Cooling;
 

@@ -1,5 +1,5 @@
-using Stockwright.Numerics;
 using Stockwright.Physics;
+using Stockwright.Physics.Conduction;
 
 namespace Stockwright.Cooling;
 

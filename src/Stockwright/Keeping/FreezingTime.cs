@@ -1,7 +1,7 @@
 using Stockwright.Cooling;
 using Stockwright.Evidence;
-using Stockwright.Numerics;
 using Stockwright.Physics;
+using Stockwright.Physics.Conduction;
 using UnitsNet;
 
 namespace Stockwright.Keeping;

@@ -1,5 +1,5 @@
 using Stockwright.Cooling;
-using Stockwright.Numerics;
+using Stockwright.Physics.Conduction;
 using Stockwright.Tests.Physics;
 using UnitsNet;
 using Xunit;

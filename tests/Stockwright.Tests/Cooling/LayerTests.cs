@@ -1,7 +1,7 @@
 using CsCheck;
 using Stockwright.Cooling;
 using Stockwright.Kitchen;
-using Stockwright.Numerics;
+using Stockwright.Physics.Conduction;
 using Stockwright.Tests.Physics;
 using UnitsNet;
 using Xunit;

@@ -1,7 +1,8 @@
 using Stockwright.Cooling;
 using Stockwright.Keeping;
-using Stockwright.Numerics;
+using Stockwright.Physics.Conduction;
 using Stockwright.Tests.Physics;
+using Stockwright.Tests.Physics.Conduction;
 using UnitsNet;
 using Xunit;
 
@@ -59,7 +60,7 @@ public sealed class FreezingTests
     public void Stefans_front()
     {
         const double Lambda = 0.23155401;
-        double erf = 1 - Stockwright.Tests.Cooling.ExactConduction.Erfc(Lambda);
+        double erf = 1 - ExactConduction.Erfc(Lambda);
         Close.To(2060 * 18 / 333_600.0, Lambda * Math.Exp(Lambda * Lambda) * erf * Math.Sqrt(Math.PI), 1e-7);
         double front = 2 * Lambda * Math.Sqrt(2.22 / (917 * 2060.0) * 3600);
         Close.To(0.030122552, front, 1e-8);

@@ -1,4 +1,4 @@
-namespace Stockwright.Numerics;
+namespace Stockwright.Physics.Conduction;
 
 /// <summary>
 /// Cells of a body of revolution: rings outward from the axis, layers upward (equation C.12 in docs/equations-cooling.md).

@@ -1,8 +1,7 @@
-using Stockwright.Numerics;
-using Stockwright.Tests.Physics;
+using Stockwright.Physics.Conduction;
 using Xunit;
 
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Physics.Conduction;
 
 /// <summary>The conduction solver against exact series, and the series against figures summed apart from the code.</summary>
 public sealed class ConductionTests

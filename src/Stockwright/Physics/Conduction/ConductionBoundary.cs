@@ -1,4 +1,4 @@
-namespace Stockwright.Numerics;
+namespace Stockwright.Physics.Conduction;
 
 /// <summary>
 /// What one face of a conduction field meets during a step: a conductance per area from the face outward

@@ -1,4 +1,4 @@
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Physics.Conduction;
 
 /// <summary>
 /// Exact series for unsteady conduction with a film at the surface (Carslaw and Jaeger, Conduction of Heat in Solids, 1959;

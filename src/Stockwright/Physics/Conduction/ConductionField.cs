@@ -1,4 +1,4 @@
-namespace Stockwright.Numerics;
+namespace Stockwright.Physics.Conduction;
 
 /// <summary>
 /// Unsteady conduction in rings and layers by finite volumes in enthalpy form (equations C.12 to C.14 in

@@ -1,4 +1,6 @@
-namespace Stockwright.Numerics;
+using Stockwright.Numerics;
+
+namespace Stockwright.Physics.Conduction;
 
 /// <summary>
 /// One line of cells in a conduction field: two implicit stages, each a tridiagonal solve by Thomas' elimination,

@@ -1,4 +1,4 @@
-namespace Stockwright.Numerics;
+namespace Stockwright.Physics.Conduction;
 
 /// <summary>
 /// What a conduction field is made of: enthalpy per volume against temperature, and conductivity.

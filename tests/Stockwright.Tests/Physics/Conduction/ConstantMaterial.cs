@@ -1,6 +1,6 @@
-using Stockwright.Numerics;
+using Stockwright.Physics.Conduction;
 
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Physics.Conduction;
 
 /// <summary>The common material of the reference problems: k 0.58, rho 1000, cp 4150.</summary>
 internal readonly struct ConstantMaterial : IConductionMaterial
