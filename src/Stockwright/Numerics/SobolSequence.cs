@@ -9,7 +9,7 @@ namespace Stockwright.Numerics;
 internal sealed class SobolSequence
 {
     /// <summary>Most coordinates.</summary>
-    public const int MostDimensions = 18;
+    public const int MostDimensions = 24;
 
     private const int Bits = 32;
 
@@ -33,13 +33,19 @@ internal sealed class SobolSequence
         (6, 16, [1, 3, 1, 13, 27, 49]),
         (6, 19, [1, 1, 1, 15, 7, 5]),
         (6, 22, [1, 3, 1, 15, 13, 25]),
+        (6, 25, [1, 1, 5, 5, 19, 61]),
+        (7, 1, [1, 3, 7, 11, 23, 15, 103]),
+        (7, 4, [1, 3, 7, 13, 13, 15, 69]),
+        (7, 7, [1, 1, 3, 13, 7, 35, 63]),
+        (7, 8, [1, 3, 5, 9, 1, 25, 53]),
+        (7, 14, [1, 3, 1, 13, 9, 35, 107]),
     ];
 
     private readonly uint[][] directions;
     private readonly uint[] shifts;
 
     /// <summary>Makes a sequence.</summary>
-    /// <param name="dimensions">1 to 18.</param>
+    /// <param name="dimensions">1 to <see cref="MostDimensions"/>.</param>
     /// <param name="seed">The same seed gives the same points.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number of coordinates lies outside its range.</exception>
     public SobolSequence(int dimensions, ulong seed)

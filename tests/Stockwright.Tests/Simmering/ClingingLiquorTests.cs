@@ -1,9 +1,9 @@
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
-using Stockwright.Predicting;
 using Stockwright.Simmering;
 using Stockwright.Tests.Planning;
+using Stockwright.Tests.Predicting;
 using UnitsNet;
 using Xunit;
 
@@ -115,12 +115,7 @@ public sealed class ClingingLiquorTests
     public void The_sample_draws_from_the_kitchens_own_figure()
     {
         BatchPlan plan = PlanRequests.For("white-beef").Clinging(0.2).Plan();
-        double Yield(double deviations)
-        {
-            double[] at = new double[SampleModel.Dimensions];
-            at[3] = deviations;
-            return new SampleModel(PredictionCase.Of(plan, new PredictionSettings())).Run(at).YieldKilograms;
-        }
+        double Yield(double deviations) => Draws.At(plan, "clinging liquor", deviations).YieldKilograms;
 
         // F.5: what clings leaves the yield but for what straining and defatting would have taken of it.
         double kept = (1 - LiquorExchange.StrainLoss.Value.DecimalFractions) * (plan.Request.Recipe.ChillsAndDefats ? 1 - LiquorExchange.DefatLoss.Value.DecimalFractions : 1);
