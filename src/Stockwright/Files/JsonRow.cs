@@ -33,7 +33,12 @@ internal sealed class JsonRow
         }
     }
 
-    /// <summary>Parses a whole file and hands its outer object to a reader.</summary>
+    /// <summary>Parses a whole data file and hands its outer object to a reader.</summary>
+    /// <exception cref="DataFileException">The text is not JSON, or the reader found something wrong.</exception>
+    internal static T ReadFile<T>(string json, string place, Func<JsonRow, T> read) =>
+        ReadFile(json, place, static (message, inner) => new DataFileException(message, inner), read);
+
+    /// <summary>Parses a text that is no data file, with the exception that its own readers expect.</summary>
     internal static T ReadFile<T>(string json, string place, Func<string, Exception?, Exception> fail, Func<JsonRow, T> read)
     {
         ArgumentNullException.ThrowIfNull(json);

@@ -56,9 +56,9 @@ public static class KeepingRules
     public static IReadOnlyList<HoldingRule> Holding => Loaded.Value.Holding;
 
     /// <summary>Reads a file of keeping rules.</summary>
-    /// <exception cref="FormatException">The text is not JSON, or a row is incomplete or unsound; the message names row and field.</exception>
+    /// <exception cref="DataFileException">The text is not JSON, or a row is incomplete or unsound; the message names row and field.</exception>
     internal static (IReadOnlyList<StorageTime> Storage, IReadOnlyList<DateMarkRule> Dates, IReadOnlyList<HoldingRule> Holding) Parse(string json) =>
-        JsonRow.ReadFile(json, "Keeping rules", (message, inner) => new FormatException(message, inner), file =>
+        JsonRow.ReadFile(json, "Keeping rules", file =>
         {
             file.OptionalText("about");
             return ((IReadOnlyList<StorageTime>)file.Rows("storage", "storage time", ReadStorage),

@@ -11,9 +11,9 @@ public static class CutFile
 
     /// <summary>Reads a file of cuts.</summary>
     /// <param name="json">Text of the file.</param>
-    /// <exception cref="CutFileException">The text is not JSON, or a row is incomplete or unsound; the message names row and field.</exception>
+    /// <exception cref="DataFileException">The text is not JSON, or a row is incomplete or unsound; the message names row and field.</exception>
     public static CutTable Parse(string json) =>
-        JsonRow.ReadFile(json, "File of cuts", (message, inner) => new CutFileException(message, inner), ReadTable);
+        JsonRow.ReadFile(json, "File of cuts", ReadTable);
 
     private static CutTable ReadTable(JsonRow file)
     {

@@ -9,9 +9,9 @@ public static class LarderFile
 {
     /// <summary>Reads a larder file.</summary>
     /// <param name="json">Text of the file.</param>
-    /// <exception cref="LarderFileException">The text is not JSON, or a row is incomplete or unsound; the message names row and field.</exception>
+    /// <exception cref="DataFileException">The text is not JSON, or a row is incomplete or unsound; the message names row and field.</exception>
     public static LarderTable Parse(string json) =>
-        JsonRow.ReadFile(json, "Larder file", (message, inner) => new LarderFileException(message, inner), ReadTable);
+        JsonRow.ReadFile(json, "Larder file", ReadTable);
 
     private static LarderTable ReadTable(JsonRow file)
     {

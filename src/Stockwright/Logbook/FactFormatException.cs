@@ -1,6 +1,9 @@
 namespace Stockwright.Logbook;
 
-/// <summary>The text of a fact cannot be read.</summary>
+/// <summary>
+/// The text of a fact cannot be read. Unlike a data file, which someone has to put right, it may simply be of a newer version: whoever reads a
+/// log catches this and shows the entry as a remark.
+/// </summary>
 public sealed class FactFormatException : FormatException
 {
     /// <summary>A fact that cannot be read.</summary>

@@ -23,12 +23,12 @@ public static class RecipeFile
 
     /// <summary>Reads a recipe.</summary>
     /// <param name="json">Text of the file.</param>
-    /// <exception cref="RecipeFileException">The text is not JSON, or a field is missing or unsound; the message names line and field.</exception>
+    /// <exception cref="DataFileException">The text is not JSON, or a field is missing or unsound; the message names line and field.</exception>
     public static StockRecipe Parse(string json) =>
-        JsonRow.ReadFile(json, "Recipe file", (message, inner) => new RecipeFileException(message, inner), ReadRecipe);
+        JsonRow.ReadFile(json, "Recipe file", ReadRecipe);
 
     /// <summary>Writes a recipe so that <see cref="Parse"/> gives it back unchanged.</summary>
-    /// <exception cref="RecipeFileException">A number of the recipe is not finite.</exception>
+    /// <exception cref="DataFileException">A number of the recipe is not finite.</exception>
     public static string ToJson(StockRecipe recipe)
     {
         ArgumentNullException.ThrowIfNull(recipe);

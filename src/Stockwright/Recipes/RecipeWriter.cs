@@ -4,6 +4,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
 using Stockwright.Evidence;
+using Stockwright.Files;
 using Stockwright.Kitchen;
 using UnitsNet;
 
@@ -231,5 +232,5 @@ internal sealed class RecipeWriter
     }
 
     private static double Finite(string field, double number) =>
-        double.IsFinite(number) ? number : throw new RecipeFileException($"'{field}' is not a number that can be written down");
+        double.IsFinite(number) ? number : throw new DataFileException($"'{field}' is not a number that can be written down");
 }

@@ -1,4 +1,4 @@
-using System.Reflection;
+using Stockwright.Files;
 
 namespace Stockwright.Recipes;
 
@@ -48,12 +48,5 @@ public static class StandardRecipes
     /// <summary>The book, read from the embedded recipe files the first time it is asked for.</summary>
     public static RecipeBook Book => Loaded.Value;
 
-    private static StockRecipe Load(string id)
-    {
-        Assembly assembly = typeof(StandardRecipes).Assembly;
-        using Stream stream = assembly.GetManifestResourceStream($"Stockwright.Recipes.Data.{id}.json")
-            ?? throw new InvalidOperationException($"The recipe '{id}' is missing from the build.");
-        using StreamReader reader = new(stream);
-        return RecipeFile.Parse(reader.ReadToEnd());
-    }
+    private static StockRecipe Load(string id) => RecipeFile.Parse(EmbeddedText.Read($"Recipes.Data.{id}.json"));
 }

@@ -33,7 +33,6 @@ public static class SimmerAssumptions
     internal static Dictionary<string, Stated<double>> Parse(string json) => JsonRow.ReadFile(
         json,
         "File of assumptions",
-        static (message, inner) => new InvalidOperationException(message, inner),
         static file =>
         {
             file.OptionalText("about");

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
+using Stockwright.Files;
 using Stockwright.Larder;
 using Xunit;
 
@@ -73,7 +74,7 @@ public sealed class LarderFileTests
     {
         string broken = Good.Replace(was, becomes, StringComparison.Ordinal);
         Assert.NotEqual(Good, broken, StringComparer.Ordinal);
-        LarderFileException error = Assert.Throws<LarderFileException>(() => LarderFile.Parse(broken));
+        DataFileException error = Assert.Throws<DataFileException>(() => LarderFile.Parse(broken));
         Assert.Contains("onion", error.Message, StringComparison.Ordinal);
         Assert.Contains(named, error.Message, StringComparison.Ordinal);
     }
@@ -103,7 +104,7 @@ public sealed class LarderFileTests
     [InlineData("{\"sources\": {}, \"ingredients\": [{\"id\": NaN}]}")]
     [InlineData("{\"sources\": {}, \"sources\": {}, \"ingredients\": []}")]
     public void Hostile_text_gets_the_clear_exception(string json) =>
-        Assert.Throws<LarderFileException>(() => LarderFile.Parse(json));
+        Assert.Throws<DataFileException>(() => LarderFile.Parse(json));
 
     [Fact]
     public void Two_rows_of_one_name_are_refused()
@@ -111,7 +112,7 @@ public sealed class LarderFileTests
         JsonObject file = JsonNode.Parse(Good, documentOptions: new JsonDocumentOptions { AllowTrailingCommas = true, CommentHandling = JsonCommentHandling.Skip })!.AsObject();
         JsonArray rows = file["ingredients"]!.AsArray();
         rows.Add(rows[0]!.DeepClone());
-        LarderFileException error = Assert.Throws<LarderFileException>(() => LarderFile.Parse(file.ToJsonString()));
+        DataFileException error = Assert.Throws<DataFileException>(() => LarderFile.Parse(file.ToJsonString()));
         Assert.Contains("two ingredients", error.Message, StringComparison.Ordinal);
     }
 
@@ -127,7 +128,7 @@ public sealed class LarderFileTests
                 {
                     LarderFile.Parse(json);
                 }
-                catch (LarderFileException)
+                catch (DataFileException)
                 {
                     // Clear, and meant.
                 }

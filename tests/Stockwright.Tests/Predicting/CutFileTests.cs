@@ -1,4 +1,5 @@
 using Stockwright.Evidence;
+using Stockwright.Files;
 using Stockwright.Larder;
 using UnitsNet;
 using Xunit;
@@ -45,7 +46,7 @@ public sealed class CutFileTests
     [InlineData("\"name\": \"One\",", "", "'name' is missing")]
     public void A_slip_of_the_pen_is_named(string from, string to, string message)
     {
-        CutFileException slip = Assert.Throws<CutFileException>(() => CutFile.Parse(Good.Replace(from, to, StringComparison.Ordinal)));
+        DataFileException slip = Assert.Throws<DataFileException>(() => CutFile.Parse(Good.Replace(from, to, StringComparison.Ordinal)));
         Assert.Contains(message, slip.Message, StringComparison.Ordinal);
     }
 

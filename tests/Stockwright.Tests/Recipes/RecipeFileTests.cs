@@ -1,5 +1,6 @@
 using CsCheck;
 using Stockwright.Evidence;
+using Stockwright.Files;
 using Stockwright.Kitchen;
 using Stockwright.Recipes;
 using UnitsNet;
@@ -163,7 +164,7 @@ public sealed class RecipeFileTests
         string good = Read("lamb");
         string broken = good.Replace(was, becomes, StringComparison.Ordinal);
         Assert.NotEqual(good, broken, StringComparer.Ordinal);
-        RecipeFileException error = Assert.Throws<RecipeFileException>(() => RecipeFile.Parse(broken));
+        DataFileException error = Assert.Throws<DataFileException>(() => RecipeFile.Parse(broken));
         Assert.Contains(named, error.Message, StringComparison.Ordinal);
     }
 
@@ -176,7 +177,7 @@ public sealed class RecipeFileTests
         string good = Read("glace");
         int at = good.IndexOf("\"reducesTo\": [", StringComparison.Ordinal) + "\"reducesTo\": ".Length;
         string broken = good.Remove(at, good.IndexOf(']', at) - at + 1).Insert(at, share);
-        Assert.Throws<RecipeFileException>(() => RecipeFile.Parse(broken));
+        Assert.Throws<DataFileException>(() => RecipeFile.Parse(broken));
     }
 
     [Theory]
@@ -185,7 +186,7 @@ public sealed class RecipeFileTests
     [InlineData("{}")]
     [InlineData("[{}]")]
     [InlineData("{\"id\": \"x\", \"sources\": {}, \"lines\": [null]}")]
-    public void Hostile_text_gets_the_clear_exception(string json) => Assert.Throws<RecipeFileException>(() => RecipeFile.Parse(json));
+    public void Hostile_text_gets_the_clear_exception(string json) => Assert.Throws<DataFileException>(() => RecipeFile.Parse(json));
 
     [Fact]
     public void A_damaged_file_never_gives_another_exception()
@@ -197,7 +198,7 @@ public sealed class RecipeFileTests
             {
                 RecipeFile.Parse(good.Remove(at, Math.Min(length, good.Length - at)).Insert(at, put));
             }
-            catch (RecipeFileException)
+            catch (DataFileException)
             {
                 // Clear, and meant.
             }
@@ -209,7 +210,7 @@ public sealed class RecipeFileTests
     {
         StockRecipe recipe = StandardRecipes.Book.Recipes[0];
         recipe = recipe with { WaterLitresPerLitre = recipe.WaterLitresPerLitre with { Value = double.NaN } };
-        Assert.Throws<RecipeFileException>(() => RecipeFile.ToJson(recipe));
+        Assert.Throws<DataFileException>(() => RecipeFile.ToJson(recipe));
     }
 
     private static string Read(string id)

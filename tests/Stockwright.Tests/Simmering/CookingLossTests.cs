@@ -1,4 +1,5 @@
 using Stockwright.Evidence;
+using Stockwright.Files;
 using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Recipes;
@@ -181,7 +182,7 @@ public sealed class CookingLossTests
             Assert.NotEqual(Provenance.Published, figure.Provenance);
         });
         Assert.Throws<KeyNotFoundException>(() => SimmerAssumptions.Get("nothing"));
-        Assert.Throws<InvalidOperationException>(() => SimmerAssumptions.Parse("""{ "sources": {}, "figures": [{ "key": "a", "means": "b" }] }"""));
+        Assert.Throws<DataFileException>(() => SimmerAssumptions.Parse("""{ "sources": {}, "figures": [{ "key": "a", "means": "b" }] }"""));
     }
 
     /// <summary>Share of its raw weight a kilogram loses, fat and gelatin included.</summary>

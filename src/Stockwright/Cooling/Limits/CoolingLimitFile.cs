@@ -8,9 +8,9 @@ public static class CoolingLimitFile
 {
     /// <summary>Reads the limits of a file.</summary>
     /// <param name="json">Text of the file.</param>
-    /// <exception cref="FormatException">The text is not JSON, or a limit is incomplete or unsound; the message names limit and field.</exception>
+    /// <exception cref="DataFileException">The text is not JSON, or a limit is incomplete or unsound; the message names limit and field.</exception>
     public static IReadOnlyList<CoolingLimit> Parse(string json) =>
-        JsonRow.ReadFile(json, "Cooling limits", (message, inner) => new FormatException(message, inner), ReadAll);
+        JsonRow.ReadFile(json, "Cooling limits", ReadAll);
 
     private static List<CoolingLimit> ReadAll(JsonRow file)
     {
