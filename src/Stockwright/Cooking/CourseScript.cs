@@ -40,20 +40,20 @@ internal sealed record CourseScript
         CourseEvents events = new(view, times, absences);
         (List<(PotAction Action, DateTimeOffset At)> due, DateTimeOffset end) = Dues(view, times, WithoutStops(basic, absences, planned) with { Events = events.OfHeat() });
         IReadOnlyDictionary<string, PotVisit> visits = CourseVisits.Of(view, times, due);
-        List<PotEvent> all = [.. events.All()];
-        all.AddRange(Acts(view, times, workings.Script, visits));
+        PotReadings readings = new(view, times, absences);
+        IReadOnlyList<PotObservation> observations = PotObservations.Of(view, times, readings);
         return new CourseScript
         {
             Script = Write(view, times, due, end, visits, absences, planned) with
             {
-                Events = CourseEvents.Sorted(all),
+                Events = CourseEvents.Sorted([.. events.All(readings, observations), .. Acts(view, times, workings.Script, visits)]),
                 SimmersAtSeconds = Simmers(times),
                 EndsAtSeconds = End(view, times) ?? double.PositiveInfinity,
                 EndsNotBeforeSeconds = times.IsOn ? Math.Max(0, times.Seconds(view.Now)) : 0,
             },
-            Observations = events.Observations,
+            Observations = observations,
             Visits = visits,
-            Notices = events.Notices,
+            Notices = [.. CourseNotices.OfEntries(view, times, readings)],
             Absences = absences,
         };
     }

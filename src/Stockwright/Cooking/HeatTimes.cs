@@ -31,6 +31,9 @@ internal sealed record HeatTimes(DateTimeOffset HeatOn, bool IsOn, bool IsInferr
         return new HeatTimes(on, true, inferred, FirstSimmer(view, on, off), off);
     }
 
+    /// <summary>Entries from here on are of no pot on the heat, s after it went on.</summary>
+    public double LimitSeconds => HeatOff is { } off ? Seconds(off) : CourseScript.Horizon.TotalSeconds;
+
     /// <summary>Seconds after the heat went on.</summary>
     public double Seconds(DateTimeOffset moment) => (moment - HeatOn).TotalSeconds;
 

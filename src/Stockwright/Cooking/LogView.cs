@@ -1,3 +1,4 @@
+using Stockwright.Kitchen;
 using Stockwright.Logbook;
 using Stockwright.Planning;
 
@@ -58,6 +59,9 @@ internal sealed class LogView
 
     private List<LogEntry> Like<T>()
         where T : LogFact => byKind.GetValueOrDefault(typeof(T)) ?? [];
+
+    /// <summary>A hob of the kitchen or of the plan, or null when nothing is known of it.</summary>
+    public Hob? Hob(string id) => Batch.Hobs.Append(Plan.Request.Heat).FirstOrDefault(hob => string.Equals(hob.Id, id, StringComparison.Ordinal));
 
     /// <summary>The entry that closed the record, or null.</summary>
     public LogEntry? Closing => Entries.LastOrDefault(entry => entry.Fact.ClosesRecord);

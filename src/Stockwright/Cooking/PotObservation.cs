@@ -24,12 +24,15 @@ internal enum ObservationKind
 
 /// <summary>One observation of the pot, to be held against a run of it (R.6).</summary>
 /// <param name="Kind">What was observed.</param>
-/// <param name="Look">Number of the look in the script; unused for <see cref="ObservationKind.Simmer"/> and <see cref="ObservationKind.Strained"/>.</param>
+/// <param name="AtSeconds">When the script looks for it, s after the heat went on; null for what needs no look, the first simmer and the strained stock.</param>
 /// <param name="Value">What was read.</param>
 /// <param name="Sigma">Standard deviation of the reading.</param>
 /// <param name="Entry">The entry it comes from.</param>
-internal sealed record PotObservation(ObservationKind Kind, int Look, double Value, double Sigma, LogEntry Entry)
+internal sealed record PotObservation(ObservationKind Kind, double? AtSeconds, double Value, double Sigma, LogEntry Entry)
 {
+    /// <summary>Number of the look in the script, from 1; 0 for what needs none.</summary>
+    public int Look { get; init; }
+
     /// <summary>What a run has for it; null when the run ended before.</summary>
     public double? In(SimmerOutcome outcome)
     {

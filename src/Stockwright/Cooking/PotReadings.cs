@@ -11,13 +11,16 @@ namespace Stockwright.Cooking;
 /// </summary>
 internal sealed class PotReadings
 {
+    /// <summary>Standard deviation of a kitchen thermometer in a pot that is not stirred, K (estimate).</summary>
+    public const double ThermometerKelvins = 2;
+
     /// <summary>Most readings of the heat-up that are held against the pot, and the bound aimed at, K: half of what a reading may be off.</summary>
     public const int MostOfHeatUp = 24;
-    public const double HeatUpKelvins = CourseEvents.ThermometerKelvins / 2;
+    public const double HeatUpKelvins = ThermometerKelvins / 2;
 
     /// <summary>Most readings followed in one stretch without heat, and the bound aimed at, K.</summary>
     public const int MostOfAbsence = 40;
-    public const double AbsenceKelvins = CourseEvents.ThermometerKelvins / 2;
+    public const double AbsenceKelvins = ThermometerKelvins / 2;
 
     /// <summary>Most changes of the simmer that are followed, and the bound aimed at, K: no cook keeps it nearer than that.</summary>
     public const int MostOfSimmer = 24;
@@ -29,28 +32,24 @@ internal sealed class PotReadings
     /// <summary>A pot this near its simmer has come back to it, K.</summary>
     private const double BackKelvins = 3;
 
-    private const int MostNamed = 3;
-
     private readonly LogView view;
     private readonly HeatTimes times;
     private readonly IReadOnlyList<HeatAbsence> absences;
     private readonly double hottest;
-    private readonly double limit;
     private readonly List<(LogEntry Entry, double At, double Celsius)> readings = [];
     private readonly List<LogEntry> odd = [];
-    private readonly HashSet<LogEntry> observed = new(ReferenceEqualityComparer.Instance);
+    private readonly HashSet<LogEntry> observed;
 
-    public PotReadings(LogView view, HeatTimes times, IReadOnlyList<HeatAbsence> absences, double limit)
+    public PotReadings(LogView view, HeatTimes times, IReadOnlyList<HeatAbsence> absences)
     {
         this.view = view;
         this.times = times;
         this.absences = absences;
-        this.limit = limit;
         hottest = view.Plan.Workings.Environment.HottestReachableCelsius;
-        foreach ((LogEntry entry, LogFact.TemperatureRead read) in view.Of<LogFact.TemperatureRead>())
+        foreach ((LogEntry entry, LogFact.TemperatureRead read) in times.IsOn ? view.Of<LogFact.TemperatureRead>() : [])
         {
             double at = times.Seconds(entry.HappenedAt);
-            if (read.Place != ReadingPlace.Pot || at < 0 || at >= limit)
+            if (read.Place != ReadingPlace.Pot || at < 0 || at >= times.LimitSeconds)
             {
                 continue;
             }
@@ -66,17 +65,31 @@ internal sealed class PotReadings
             }
         }
 
-        Observe();
+        (observed, HeatUpDeviation) = OfHeatUp();
+        if (view.Plan.Workings.Script.Stages is [{ Climbs: false } stage])
+        {
+            SimmerStartSeconds = times.Simmers is { } simmers ? times.Seconds(simmers) : view.Plan.HeatUp.Time.Central.TotalSeconds;
+            (Shifts, SimmerDeviation) = OfSimmer(Math.Min(stage.SetCelsius, hottest), SimmerStartSeconds.Value);
+        }
     }
+
+    /// <summary>Readings no pot can have.</summary>
+    public IReadOnlyList<LogEntry> Odd => odd;
 
     /// <summary>True for a reading on the way up that is held against the pot.</summary>
     public bool IsObserved(LogEntry entry) => observed.Contains(entry);
 
     /// <summary>No reading on the way up lies further than this from the straight lines between those held against the pot, K.</summary>
-    public double HeatUpDeviation { get; private set; }
+    public double HeatUpDeviation { get; }
 
     /// <summary>No reading of the simmer lies further than this from what is followed in its stead, K.</summary>
-    public double SimmerDeviation { get; private set; }
+    public double SimmerDeviation { get; }
+
+    /// <summary>When it first simmered, s; null for a recipe whose simmer has no one temperature to hold it against.</summary>
+    public double? SimmerStartSeconds { get; }
+
+    /// <summary>How far off its set temperature the simmer was kept (R.4).</summary>
+    public IReadOnlyList<PotEvent> Shifts { get; } = [];
 
     /// <summary>A reading as the pot can have it, C.</summary>
     public double Taken(LogFact.TemperatureRead read) => Math.Min(read.Temperature.DegreesCelsius, hottest);
@@ -105,45 +118,22 @@ internal sealed class PotReadings
     /// </summary>
     /// <param name="set">Temperature of the simmer asked for, C.</param>
     /// <param name="start">When it first simmered, s.</param>
-    public IEnumerable<PotEvent> Shifts(double set, double start)
+    private (IReadOnlyList<PotEvent> Shifts, double Deviation) OfSimmer(double set, double start)
     {
         List<(double At, double Kelvins)> near = [.. NearSimmer(set, start)];
-        (IReadOnlyList<SeriesStep> steps, SimmerDeviation) = SeriesThinning.Steps([.. near.Select(one => one.Kelvins)], SimmerKelvins, MostOfSimmer);
-        return steps.Select(step => new PotEvent(
-            ((step.First == 0 ? start : near[step.First - 1].At) + near[step.First].At) / 2, PotEventKind.Shift, step.Value));
+        (IReadOnlyList<SeriesStep> steps, double deviation) = SeriesThinning.Steps([.. near.Select(one => one.Kelvins)], SimmerKelvins, MostOfSimmer);
+        return ([.. steps.Select(step => new PotEvent(
+            ((step.First == 0 ? start : near[step.First - 1].At) + near[step.First].At) / 2, PotEventKind.Shift, step.Value))], deviation);
     }
 
-    /// <summary>What to say of readings nobody can follow.</summary>
-    public IEnumerable<PlanNotice> Notices()
-    {
-        foreach (LogEntry entry in odd.Take(MostNamed))
-        {
-            double celsius = ((LogFact.TemperatureRead)entry.Fact).Temperature.DegreesCelsius;
-            yield return new PlanNotice(NoticeLevel.Warning, "odd-temperature", FormattableString.Invariant(
-                $"{celsius:0.#} °C ({(celsius * 1.8) + 32:0.#} °F) cannot be the temperature of this pot: it is kept in the log and not used."));
-        }
-
-        if (odd.Count > MostNamed)
-        {
-            yield return new PlanNotice(NoticeLevel.Warning, "odd-temperature", FormattableString.Invariant(
-                $"{odd.Count} readings in all cannot be the temperature of this pot. Is the probe in the pot, and whole?"));
-        }
-
-        double deviation = Math.Max(HeatUpDeviation, SimmerDeviation);
-        if (deviation > CourseEvents.ThermometerKelvins)
-        {
-            yield return new PlanNotice(NoticeLevel.Warning, "readings-jump", FormattableString.Invariant(
-                $"The readings of the pot jump: they are followed only to within {deviation:0.0} °C ({deviation * 1.8:0.0} °F). Check where the probe sits. All of them are in the log."));
-        }
-    }
-
-    private void Observe()
+    /// <summary>Readings on the way up that are held against the pot, and how far the others lie from them.</summary>
+    private (HashSet<LogEntry> Observed, double Deviation) OfHeatUp()
     {
         BatchPlan plan = view.Plan;
         double final = plan.HeatUp.FinalTemperature.DegreesCelsius;
         if (plan.Workings.Script.Stages[0].Climbs)
         {
-            return;
+            return ([], 0);
         }
 
         List<(LogEntry Entry, double At, double Celsius)> up = [.. readings.Where(one =>
@@ -151,11 +141,7 @@ internal sealed class PotReadings
             && one.Celsius < final - 1
             && !absences.Any(absence => absence.From <= one.Entry.HappenedAt))];
         ThinnedSeries thinned = SeriesThinning.Lines([.. up.Select(one => one.At)], [.. up.Select(one => one.Celsius)], HeatUpKelvins, MostOfHeatUp);
-        HeatUpDeviation = thinned.Deviation;
-        foreach (int kept in thinned.Kept)
-        {
-            observed.Add(up[kept].Entry);
-        }
+        return (new HashSet<LogEntry>(thinned.Kept.Select(kept => up[kept].Entry), ReferenceEqualityComparer.Instance), thinned.Deviation);
     }
 
     private IEnumerable<(double At, double Kelvins)> NearSimmer(double set, double start)
