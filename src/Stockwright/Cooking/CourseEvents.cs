@@ -6,7 +6,7 @@ using Stockwright.Simmering;
 
 namespace Stockwright.Cooking;
 
-/// <summary>Turns entries into what befell the pot (R.2 to R.5).</summary>
+/// <summary>Turns entries into what befell the pot (R.2 to R.4).</summary>
 internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<HeatAbsence> absences)
 {
     /// <summary>Liquid lost in boiling over when nobody can say, share of it (estimate).</summary>

@@ -4,7 +4,7 @@ using Stockwright.Simmering;
 
 namespace Stockwright.Cooking;
 
-/// <summary>What the entries say was seen of the pot (R.5, R.6), numbered as the script looks for it.</summary>
+/// <summary>What the entries say was seen of the pot (R.6, R.15), numbered as the script looks for it.</summary>
 internal sealed class PotObservations
 {
     /// <summary>Standard deviation of a level read against a ruler in a simmering pot, m (estimate).</summary>
