@@ -38,7 +38,7 @@ internal sealed class PotProblem
     public PotProblem(double relativeTolerance = PlannersTolerance)
     {
         PotEnvironment environment = new(
-            BenchRequests.Pot, BenchRequests.Hob, BenchRequests.FillPot.Lid, BenchRequests.Site, StandardAtmosphere.PressureAt(BenchRequests.Site.Altitude).Pascals);
+            BenchRequests.Pot, BenchRequests.Hob, BenchRequests.FillPot.Lid, BenchRequests.Site, StandardAtmosphere.PressurePascals(BenchRequests.Site.Altitude.Meters));
         system = new PotSystem(environment, SurfaceFilm.Default.Value, 1, BenchRequests.Hob.Efficiency.Value.DecimalFractions)
         {
             SolidsLoaded = SolidsKilograms,

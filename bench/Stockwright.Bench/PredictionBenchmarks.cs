@@ -29,7 +29,7 @@ public class PredictionBenchmarks
 
         // Names first, then whatever else of the larder gives gelatin, so that there are twelve whatever it holds today.
         string[] giving = [.. BenchRequests.FillPot.Larder.Ingredients
-            .Where(ingredient => StandardCuts.Table.ClassOf(ingredient) is { HasCollagen: true })
+            .Where(ingredient => StandardCuts.Table.ClassOf(ingredient) is { } cut && cut.Collagen.Value > Ratio.Zero)
             .OrderByDescending(ingredient => TwelveCuts.Contains(ingredient.Id, StringComparer.Ordinal))
             .Select(ingredient => ingredient.Id)
             .Take(TwelveCuts.Length)];

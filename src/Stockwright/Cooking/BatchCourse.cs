@@ -72,12 +72,11 @@ public sealed record CourseStep(PlanStep Step, DateTimeOffset? PlannedAt, StepSt
 }
 
 /// <summary>The pot at a moment, with its band.</summary>
-/// <param name="At">When.</param>
 /// <param name="Temperature">Temperature of pot and contents.</param>
 /// <param name="BelowRim">Level, down from the rim; low and high by depth.</param>
 /// <param name="Liquid">Free liquid, as if measured cold.</param>
 /// <param name="HeapBelowRim">Top of the solids, down from the rim.</param>
-public sealed record PotNow(DateTimeOffset At, Temperature Temperature, Band<Length> BelowRim, Band<Volume> Liquid, Length HeapBelowRim)
+public sealed record PotNow(Temperature Temperature, Band<Length> BelowRim, Band<Volume> Liquid, Length HeapBelowRim)
 {
     /// <summary>True when the solids most likely stand out of the liquid.</summary>
     public bool IsUncovered => HeapBelowRim < BelowRim.Central;
@@ -97,7 +96,6 @@ public sealed record DryRisk(DateTimeOffset? UncoveredAt, DateTimeOffset? Uncove
 public readonly record struct CoursePoint(DateTimeOffset At, Temperature Temperature, Length BelowRim);
 
 /// <summary>A stretch without heat, and what it means.</summary>
-/// <param name="Entry">The entry that tells of it.</param>
 /// <param name="From">Heat gone.</param>
 /// <param name="Until">Heat back; null while it is away.</param>
 /// <param name="Coldest">Temperature it fell to, or will have fallen to by now.</param>
@@ -109,7 +107,6 @@ public readonly record struct CoursePoint(DateTimeOffset At, Temperature Tempera
 /// <param name="Source">Where the advice comes from, with its grade.</param>
 /// <param name="IsSerious">True when the batch may have to be discarded.</param>
 public sealed record HeatGap(
-    LogEntry Entry,
     DateTimeOffset From,
     DateTimeOffset? Until,
     Temperature Coldest,
@@ -126,9 +123,7 @@ public sealed record HeatGap(
 /// <param name="Measured">The readings; null before the first.</param>
 /// <param name="Verdict">Verdict on the readings so far; null before the first.</param>
 /// <param name="Action">What the limit asks for now.</param>
-/// <param name="Fast">Readings carried on, fast edge; null when the trend cannot be told.</param>
-/// <param name="Central">The same, most likely.</param>
-/// <param name="Slow">The same, slow edge.</param>
+/// <param name="Central">Readings carried on, most likely; null when the trend cannot be told.</param>
 /// <param name="Trend">Verdict on the readings carried on; null when the trend cannot be told.</param>
 /// <param name="Warning">Early warning that the trend will or may miss a stage, in plain words; null when there is none.</param>
 /// <param name="StoodTooLong">Warning when it stands without readings; null when there is none.</param>
@@ -137,9 +132,7 @@ public sealed record CoolingWatch(
     CoolingCurve? Measured,
     CoolingVerdict? Verdict,
     CorrectiveAction? Action,
-    CoolingCurve? Fast,
     CoolingCurve? Central,
-    CoolingCurve? Slow,
     BandVerdict? Trend,
     string? Warning,
     string? StoodTooLong)

@@ -36,7 +36,7 @@ internal static class CoolingWatcher
         LogEntry? cold = ColdEvidence.Of(view, times);
         if (readings.Count == 0)
         {
-            return new CoolingWatch(began, null, null, null, null, null, null, null, null, Stood(view, null, began, null, cold)) { Cold = cold };
+            return new CoolingWatch(began, null, null, null, null, null, null, Stood(view, null, began, null, cold)) { Cold = cold };
         }
 
         CoolingCurve measured = new(readings.Select(reading => new CoolingPoint(reading.At - began, reading.Temperature)));
@@ -50,9 +50,7 @@ internal static class CoolingWatcher
             measured,
             verdict,
             isWarmAgain ? null : action,
-            trend?.Fast,
             trend?.Central,
-            trend?.Slow,
             trend?.Verdict,
             isWarmAgain ? WarmAgain(view, readings[^1]) : Warning(view, verdict, trend?.Verdict, began),
             Stood(view, verdict, readings[^1].At, readings[^1].Temperature, cold))

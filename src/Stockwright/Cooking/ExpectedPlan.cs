@@ -91,7 +91,6 @@ internal sealed class ExpectedPlan
         (double level, double levelLess, double levelMore) = Spread(0, seen.LevelMetres, sight => sight.LevelMetres);
         (double liquid, double liquidLess, double liquidMore) = Spread(1, seen.LiquidKilograms, sight => sight.LiquidKilograms);
         return new PotNow(
-            view.Now,
             Temperature.FromDegreesCelsius(seen.Celsius),
             new Band<Length>(Below(levelLess), Below(level), Below(levelMore)),
             new Band<Volume>(Free(liquidMore), Free(liquid), Free(liquidLess)),

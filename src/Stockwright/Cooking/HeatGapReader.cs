@@ -51,7 +51,7 @@ internal static class HeatGapReader
         TimeSpan delay = TimeSpan.FromSeconds(gap.AgainSeconds - gap.AwaySeconds);
         (string meaning, string advice, string source, bool serious) = Say(view.Batch.Limit, line, coldest, below, delay, absence.IsOpen, points);
         return new HeatGap(
-            absence.Entry, absence.From, absence.IsOpen ? null : absence.Until, Temperature.FromDegreesCelsius(coldest), below, line, delay, meaning, advice, source, serious);
+            absence.From, absence.IsOpen ? null : absence.Until, Temperature.FromDegreesCelsius(coldest), below, line, delay, meaning, advice, source, serious);
     }
 
     /// <summary>Seconds below a temperature, straight between points.</summary>

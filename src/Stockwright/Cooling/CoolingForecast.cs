@@ -8,13 +8,12 @@ namespace Stockwright.Cooling;
 /// <param name="Warmest">Temperature at the slowest-cooling point.</param>
 /// <param name="Mean">Mean temperature.</param>
 /// <param name="Surroundings">Temperature of the bath, or of the air it stands in.</param>
-/// <param name="Ice">Ice left in the bath.</param>
 /// <param name="Step">Number of the step, from zero.</param>
 /// <param name="Coldest">Temperature of the coldest part: the bottom while it is liquid, the wall once it is set.</param>
 /// <param name="Lid">Temperature of the lid; null without one.</param>
 /// <param name="Frozen">Share of the stock's water that is ice.</param>
 public readonly record struct CoolingSample(
-    TimeSpan At, Temperature Warmest, Temperature Mean, Temperature Surroundings, Mass Ice, int Step, Temperature Coldest, Temperature? Lid, Ratio Frozen);
+    TimeSpan At, Temperature Warmest, Temperature Mean, Temperature Surroundings, int Step, Temperature Coldest, Temperature? Lid, Ratio Frozen);
 
 /// <summary>What is kept of the heat, above water at 0 °C; the sums agree to rounding.</summary>
 /// <param name="AtStart">Held by stock and vessel at the start.</param>
@@ -53,9 +52,6 @@ public sealed record CoolingCourse
 
     /// <summary>Warmest the air of a cold store got, and when; null when none was used.</summary>
     public required (Temperature Air, TimeSpan At)? WarmestStore { get; init; }
-
-    /// <summary>Water lost as steam.</summary>
-    public required Mass Evaporated { get; init; }
 
     /// <summary>When the first ice forms in the stock, at its wall; null when none does.</summary>
     public required TimeSpan? FirstIceAt { get; init; }

@@ -15,9 +15,6 @@ internal abstract class Surroundings
     /// <summary>Ice left, kg.</summary>
     internal virtual double IceKilograms => 0;
 
-    /// <summary>Rate of warming over the last step, K/s.</summary>
-    internal double KelvinsPerSecond => lastSeconds > 0 ? lastRise / lastSeconds : 0;
-
     /// <summary>Temperature half way through the coming step, carried on from the last; never further than that one moved.</summary>
     internal double MidCelsius(double seconds)
     {
@@ -81,9 +78,6 @@ internal sealed class BathSurroundings : Surroundings
 
     /// <summary>Ice left once the tap water has been chilled by it.</summary>
     internal double StartIceKilograms { get; }
-
-    /// <summary>Heat above water at 0 C, J; below nothing while there is ice.</summary>
-    internal double Joules => enthalpy;
 
     /// <summary>Load over difference is the pace at which a small bath nears the stock, told while they differ enough to tell; ice holds it where it is.</summary>
     internal override double LongestStepSeconds(double stockCelsius)

@@ -1,5 +1,4 @@
 using Stockwright.Physics;
-using UnitsNet;
 
 namespace Stockwright.Cooling;
 
@@ -14,17 +13,6 @@ public static class WaterFilm
     private const double SpecificHeat = 4186;
 
     private static readonly (double Conductivity, double KinematicTimesDiffusive, double PrandtlFactor)[] Table = Tabulate();
-
-    /// <summary>Coefficient between bulk water and a wall.</summary>
-    /// <param name="bulk">Temperature of the water away from the wall, 0 to 110 °C.</param>
-    /// <param name="wall">Temperature of the wall, 0 to 110 °C.</param>
-    /// <param name="height">Wetted height, 1 mm to 5 m.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
-    public static HeatTransferCoefficient VerticalWall(Temperature bulk, Temperature wall, Length height) =>
-        HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(VerticalWallWattsPerSquareMetreKelvin(
-            PhysicsRange.Kelvins(bulk, PhysicsRange.FreezingKelvins, Most + 273.15, "The temperature of the water", nameof(bulk)) - 273.15,
-            PhysicsRange.Kelvins(wall, PhysicsRange.FreezingKelvins, Most + 273.15, "The temperature of the wall", nameof(wall)) - 273.15,
-            PhysicsRange.Within(height.Meters, 0.001, 5, "m", "The wetted height", nameof(height))));
 
     /// <summary>C.2; temperatures outside 0 to 110 °C take the properties at the nearer end.</summary>
     internal static double VerticalWallWattsPerSquareMetreKelvin(double bulkCelsius, double wallCelsius, double heightMetres)

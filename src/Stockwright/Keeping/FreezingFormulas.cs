@@ -57,24 +57,6 @@ public static class FreezingFormulas
         return Plank(food, p, r, a, h, drive);
     }
 
-    /// <summary>Plank's time for a brick.</summary>
-    /// <param name="food">The food.</param>
-    /// <param name="shortest">Shortest side.</param>
-    /// <param name="middle">Middle side over the shortest, one or more.</param>
-    /// <param name="longest">Longest side over the shortest, one or more.</param>
-    /// <param name="film">Coefficient at the surface.</param>
-    /// <param name="air">Temperature of the freezer.</param>
-    /// <exception cref="ArgumentOutOfRangeException">As for the other shapes, or a ratio is below one.</exception>
-    public static TimeSpan PlankBrick(FreezingFood food, Length shortest, double middle, double longest, HeatTransferCoefficient film, Temperature air)
-    {
-        ArgumentNullException.ThrowIfNull(food);
-        (double a, double h, double drive) = Checked(food, shortest, film, air);
-        (double p, double r) = PlankBrickFactors(
-            PhysicsRange.Within(middle, 1, 1e6, "(times the shortest)", "A side", nameof(middle)),
-            PhysicsRange.Within(longest, 1, 1e6, "(times the shortest)", "A side", nameof(longest)));
-        return Plank(food, p, r, a, h, drive);
-    }
-
     /// <summary>Pham's time (C.54; Pham 1986 [from memory]) from a start to a final centre temperature.</summary>
     /// <param name="food">The food.</param>
     /// <param name="shapeFactor">How many times faster than a slab as thick: 1 slab, 2 long cylinder, 3 sphere.</param>
@@ -154,24 +136,6 @@ public static class FreezingFormulas
         double p = 0.5 * (0.7754 + (2.2828 * stefan * plank));
         double r = 0.125 * (0.4271 + (2.1220 * stefan) - (1.4847 * stefan * stefan));
         return TimeSpan.FromSeconds(enthalpy / drive * ((p * d / h) + (r * d * d / k)));
-    }
-
-    /// <summary>Plank's P and R for a brick by its side ratios.</summary>
-    internal static (double P, double R) PlankBrickFactors(double middle, double longest)
-    {
-        double p = middle * longest / (2 * ((middle * longest) + middle + longest));
-
-        // The formula divides nothing by nothing for a cube or a square rod: step a hair aside, far below its own accuracy.
-        double one = middle == longest ? longest * (1 + 1e-6) : middle;
-        double two = longest;
-        one = Math.Abs(one - 1) < 1e-6 ? 1 + 1e-6 : one;
-        two = Math.Abs(two - 1) < 1e-6 ? 1 + 2e-6 : two;
-        double root = Math.Sqrt(((one - two) * (one - 1)) + ((two - 1) * (two - 1)));
-        double larger = (one + two + 1 + root) / 3;
-        double smaller = (one + two + 1 - root) / 3;
-        double a = (larger - 1) * (one - larger) * (two - larger) * Math.Log(larger / (larger - 1));
-        double b = (smaller - 1) * (one - smaller) * (two - smaller) * Math.Log(smaller / (smaller - 1));
-        return (p, ((a - b) / (8 * root)) + (((2 * one) + (2 * two) - 1) / 72));
     }
 
     private static TimeSpan Plank(FreezingFood food, double p, double r, double size, double film, double drive) =>

@@ -147,9 +147,6 @@ public sealed record Pot
     /// <summary>Inner diameter at a level.</summary>
     public Length DiameterAt(Length level) => Length.FromMeters(2 * RadiusAtMetres(level.Meters));
 
-    /// <summary>Free surface of the liquid at a level.</summary>
-    public Area SurfaceAt(Length level) => Area.FromSquareMeters(SurfaceAtMetres(level.Meters));
-
     internal double RadiusAtMetres(double levelMetres) =>
         (BaseDiameter.Meters + ((BrimDiameter.Meters - BaseDiameter.Meters) * levelMetres / InnerHeight.Meters)) / 2;
 

@@ -50,9 +50,6 @@ public sealed record CutClass
 
     /// <summary>True for gelatin itself, powder or in a ready stock: it need not be drawn, so no kitchen gets more or less of it.</summary>
     public bool IsGelatin => HardRate.Value.PerSecond <= 0 && SoftRate.Value.PerSecond >= 10 / 3600.0;
-
-    /// <summary>True when there is collagen to draw on.</summary>
-    public bool HasCollagen => Collagen.Value > Ratio.Zero;
 }
 
 /// <summary>Sugars and salt an ingredient brings.</summary>

@@ -31,11 +31,6 @@ public sealed class CutTable
     /// <summary>All classes.</summary>
     public IReadOnlyList<CutClass> Classes { get; }
 
-    /// <summary>Finds a class by its stable name.</summary>
-    /// <exception cref="KeyNotFoundException">No class has that name.</exception>
-    public CutClass Get(string id) => Classes.FirstOrDefault(cut => string.Equals(cut.Id, id, StringComparison.Ordinal))
-        ?? throw new KeyNotFoundException($"No class of cut is called '{id}'.");
-
     /// <summary>
     /// The class of an ingredient: its own, or that of its shelf for a cook's own ingredient; null for what has none,
     /// like vegetables.

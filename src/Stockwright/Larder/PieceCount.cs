@@ -21,9 +21,6 @@ public sealed record PieceCount(double Count, Piece Piece)
     /// <summary>Mass ready for the pot, after peeling and trimming.</summary>
     public Mass TrimmedMass(Ingredient ingredient) => Piece.IsTrimmed ? Mass : ingredient.Trimmed(Mass);
 
-    /// <summary>Mass to buy.</summary>
-    public Mass AsBoughtMass(Ingredient ingredient) => Piece.IsTrimmed ? ingredient.AsBought(Mass) : Mass;
-
     /// <summary>
     /// The count a cook would give for a mass: halves below four, whole up to twenty, tens above.
     /// Null when the ingredient is not counted in pieces, or no piece comes within a quarter of the mass.

@@ -6,9 +6,6 @@ namespace Stockwright.Measures;
 /// </summary>
 public static class ExactFactors
 {
-    /// <summary>Kilograms in one avoirdupois pound.</summary>
-    public const double PoundKilograms = 0.45359237;
-
     /// <summary>Grams in one avoirdupois ounce, a sixteenth of a pound.</summary>
     public const double OunceGrams = 28.349523125;
 
@@ -18,9 +15,6 @@ public static class ExactFactors
     /// <summary>Metres in one foot.</summary>
     public const double FootMetres = 0.3048;
 
-    /// <summary>Litres in one US gallon.</summary>
-    public const double GallonLitres = 3.785411784;
-
     /// <summary>Millilitres in one US liquid quart, a quarter of a gallon.</summary>
     public const double QuartMillilitres = 946.352946;
 
@@ -29,9 +23,6 @@ public static class ExactFactors
 
     /// <summary>Millilitres in one US fluid ounce, 1/128 of a gallon.</summary>
     public const double FluidOunceMillilitres = 29.5735295625;
-
-    /// <summary>Millilitres in one US tablespoon, half a fluid ounce.</summary>
-    public const double TablespoonMillilitres = 14.78676478125;
 
     /// <summary>Millilitres in one US teaspoon, a third of a tablespoon.</summary>
     public const double TeaspoonMillilitres = 4.92892159375;

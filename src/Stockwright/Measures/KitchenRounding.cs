@@ -12,9 +12,6 @@ namespace Stockwright.Measures;
 /// </remarks>
 public static class KitchenRounding
 {
-    /// <summary>Largest relative change rounding may make.</summary>
-    public const double LargestChange = 0.02;
-
     // (from this size, round to this step), largest first.
     private static readonly (double From, double Step)[] s_metric =
     [

@@ -48,8 +48,7 @@ internal sealed class EventWatch<TSystem>
                 new OnDense(dense, events[i].Function, scratch), t, before[i], next, after[i], tolerance, RootFinding.DefaultMaximumIterations);
             if (!events[i].IsTerminal)
             {
-                dense.EvaluateLast(time, scratch);
-                (passed ??= []).Add(new OdeEventOccurrence(i, events[i].Name, time, scratch.ToArray()));
+                (passed ??= []).Add(new OdeEventOccurrence(events[i].Name, time));
             }
             else if (time < firstTime)
             {
@@ -94,7 +93,7 @@ internal sealed class EventWatch<TSystem>
 
         dense.RemoveLast();
         step.WriteDense(time - t, dense.Append(t, time - t));
-        return new OdeEventOccurrence(index, watched.Name, time, step.Trial.ToArray());
+        return new OdeEventOccurrence(watched.Name, time);
     }
 
     private readonly struct OnDense(DenseOutput dense, EventFunction function, double[] scratch) : IScalarFunction

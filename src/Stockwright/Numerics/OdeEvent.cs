@@ -26,8 +26,6 @@ public enum EventDirection
 public sealed record OdeEvent(string Name, EventFunction Function, EventDirection Direction = EventDirection.Either, bool IsTerminal = true);
 
 /// <summary>An event that happened.</summary>
-/// <param name="Index">Its place in the list of events given.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Time">When.</param>
-/// <param name="State">The state then.</param>
-public sealed record OdeEventOccurrence(int Index, string Name, double Time, IReadOnlyList<double> State);
+public sealed record OdeEventOccurrence(string Name, double Time);

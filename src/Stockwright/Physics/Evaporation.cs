@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Stockwright.Physics;
 
 /// <summary>
@@ -12,22 +10,6 @@ public static class Evaporation
 {
     /// <summary>Hottest room taken.</summary>
     internal const double MostRoomKelvins = 333.15;
-
-    /// <summary>
-    /// Mass lost per area and time from an open surface of clean water, finite up to and past the boil.
-    /// Zero when the air over the water does not rise (cold water): the equation knows only buoyancy, and dew is left out.
-    /// </summary>
-    /// <param name="water">Temperature of the surface, 0 to 130 °C.</param>
-    /// <param name="room">Room temperature, 0 to 60 °C.</param>
-    /// <param name="humidity">Relative humidity of the room, 0 to 1.</param>
-    /// <param name="air">Air pressure, 20 to 110 kPa.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
-    public static MassFlux CleanWaterFlux(Temperature water, Temperature room, Ratio humidity, Pressure air) =>
-        MassFlux.FromKilogramsPerSecondPerSquareMeter(CleanWaterKilogramsPerSquareMetreSecond(
-            PhysicsRange.Kelvins(water, PhysicsRange.FreezingKelvins, 403.15, "The temperature of the water", nameof(water)),
-            PhysicsRange.Kelvins(room, PhysicsRange.FreezingKelvins, MostRoomKelvins, "The room temperature", nameof(room)),
-            PhysicsRange.Within(humidity.DecimalFractions, 0, 1, "(as a fraction)", "The humidity", nameof(humidity)),
-            PhysicsRange.Within(air.Pascals, 20e3, 110e3, "Pa", "The air pressure", nameof(air))));
 
     /// <summary>P.23 without range checks.</summary>
     internal static double CleanWaterKilogramsPerSquareMetreSecond(double waterKelvins, double roomKelvins, double humidity, double airPascals)

@@ -40,21 +40,6 @@ public sealed record FoodComposition
     /// <summary>Mass share of water.</summary>
     public Ratio Water => Ratio.FromDecimalFractions(WaterFraction);
 
-    /// <summary>Mass share of protein.</summary>
-    public Ratio Protein => Ratio.FromDecimalFractions(ProteinFraction);
-
-    /// <summary>Mass share of fat.</summary>
-    public Ratio Fat => Ratio.FromDecimalFractions(FatFraction);
-
-    /// <summary>Mass share of carbohydrate without fibre.</summary>
-    public Ratio Carbohydrate => Ratio.FromDecimalFractions(CarbohydrateFraction);
-
-    /// <summary>Mass share of fibre.</summary>
-    public Ratio Fibre => Ratio.FromDecimalFractions(FibreFraction);
-
-    /// <summary>Mass share of ash.</summary>
-    public Ratio Ash => Ratio.FromDecimalFractions(AshFraction);
-
     internal double WaterFraction { get; }
 
     internal double ProteinFraction { get; }

@@ -6,12 +6,6 @@ namespace Stockwright.Physics;
 /// </summary>
 internal static class LiquidWaterFit
 {
-    /// <summary>Largest error of the latent heat from 0 to 100 °C.</summary>
-    internal const double LatentHeatMaximumErrorJoulesPerKilogram = 530;
-
-    /// <summary>Largest error of the density from 0 to 100 °C.</summary>
-    internal const double DensityMaximumErrorKilogramsPerCubicMetre = 0.0536;
-
     /// <summary>P.13.</summary>
     internal static double LatentHeatJoulesPerKilogram(double celsius) =>
         2500.36e3 - (celsius * (2299.77 + (1.32520 * celsius)));

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Stockwright.Physics;
 
 /// <summary>
@@ -10,20 +8,6 @@ public static class LiquidWaterTransport
 {
     /// <summary>Upper end of the range of the source, 110 °C; below 0 °C the water is supercooled.</summary>
     internal const double MostKelvins = 383.15;
-
-    private const double LeastKelvins = 253.15;
-
-    /// <summary>Dynamic viscosity (P.11).</summary>
-    /// <param name="temperature">-20 to 110 °C.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside that range.</exception>
-    public static DynamicViscosity Viscosity(Temperature temperature) =>
-        DynamicViscosity.FromPascalSeconds(ViscosityPascalSeconds(Checked(temperature)));
-
-    /// <summary>Thermal conductivity (P.12).</summary>
-    /// <param name="temperature">-20 to 110 °C.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside that range.</exception>
-    public static ThermalConductivity Conductivity(Temperature temperature) =>
-        ThermalConductivity.FromWattsPerMeterKelvin(ConductivityWattsPerMetreKelvin(Checked(temperature)));
 
     internal static double ViscosityPascalSeconds(double kelvins)
     {
@@ -42,7 +26,4 @@ public static class LiquidWaterTransport
             + (0.10024 * Math.Exp(-12 * log))
             - (0.032005 * Math.Exp(-15 * log));
     }
-
-    private static double Checked(Temperature temperature) =>
-        PhysicsRange.Kelvins(temperature, LeastKelvins, MostKelvins, "The temperature of the water", nameof(temperature));
 }

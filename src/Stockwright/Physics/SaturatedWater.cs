@@ -17,42 +17,12 @@ public static class SaturatedWater
     private const double CriticalPascals = 22.064e6;
     private const double CriticalDensity = 322;
 
-    /// <summary>Saturation pressure (P.3); <see cref="SaturationLine"/> is the one used elsewhere, the two agree to 0.01 %.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside 0 to 373.946 °C.</exception>
-    public static Pressure PressureAt(Temperature temperature) => Pressure.FromPascals(PressurePascals(Checked(temperature)));
-
-    /// <summary>Density of the liquid (P.5).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside 0 to 373.946 °C.</exception>
-    public static Density LiquidDensity(Temperature temperature) =>
-        Density.FromKilogramsPerCubicMeter(LiquidDensityKilogramsPerCubicMetre(Checked(temperature)));
-
-    /// <summary>Density of the saturated vapour (P.6).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside 0 to 373.946 °C.</exception>
-    public static Density VapourDensity(Temperature temperature) =>
-        Density.FromKilogramsPerCubicMeter(VapourDensityKilogramsPerCubicMetre(Checked(temperature)));
-
-    /// <summary>Enthalpy of the liquid above the triple point (P.8).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside 0 to 373.946 °C.</exception>
-    public static SpecificEnergy LiquidEnthalpy(Temperature temperature) =>
-        SpecificEnergy.FromJoulesPerKilogram(LiquidEnthalpyJoulesPerKilogram(Checked(temperature)));
-
-    /// <summary>Enthalpy of the vapour above the triple point of the liquid (P.8).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside 0 to 373.946 °C.</exception>
-    public static SpecificEnergy VapourEnthalpy(Temperature temperature) =>
-        SpecificEnergy.FromJoulesPerKilogram(VapourEnthalpyJoulesPerKilogram(Checked(temperature)));
-
     /// <summary>Heat to turn a mass of water to steam at a temperature (P.9).</summary>
     /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside 0 to 373.946 °C.</exception>
     public static SpecificEnergy LatentHeat(Temperature temperature) =>
         SpecificEnergy.FromJoulesPerKilogram(LatentHeatJoulesPerKilogram(Checked(temperature)));
 
-    /// <summary>Specific heat of the liquid along the boiling line, dh'/dT (P.10).</summary>
-    /// <param name="temperature">0 to 350 °C; the figure grows without bound towards the critical point.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside that range.</exception>
-    public static SpecificEntropy LiquidSpecificHeat(Temperature temperature) =>
-        SpecificEntropy.FromJoulesPerKilogramKelvin(LiquidSpecificHeatJoulesPerKilogramKelvin(PhysicsRange.Kelvins(
-            temperature, PhysicsRange.FreezingKelvins, 623.15, "The temperature of the water", nameof(temperature))));
-
+    /// <summary>Saturation pressure (P.3); <see cref="SaturationLine"/> is the one used elsewhere, the two agree to 0.01 %.</summary>
     internal static double PressurePascals(double kelvins) =>
         CriticalPascals * Math.Exp(LogReducedPressure(1 - (kelvins / CriticalKelvins), kelvins));
 

@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Stockwright.Physics;
 
 /// <summary>
@@ -18,23 +16,6 @@ public static class SaturationLine
     private const double N8 = 0.40511340542057e6;
     private const double N9 = -0.23855557567849;
     private const double N10 = 0.65017534844798e3;
-    private const double LeastPascals = 611.212677;
-    private const double MostPascals = 22.064e6;
-
-    /// <summary>Pressure at which water boils at a temperature (P.1).</summary>
-    /// <param name="temperature">0 to 373.946 °C.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside that range.</exception>
-    public static Pressure PressureAt(Temperature temperature) =>
-        Pressure.FromPascals(SaturationPressurePascals(PhysicsRange.Kelvins(
-            temperature, PhysicsRange.FreezingKelvins, PhysicsRange.CriticalKelvins, "The temperature of boiling water", nameof(temperature))));
-
-    /// <summary>Temperature at which water boils under a pressure (P.2).</summary>
-    /// <param name="pressure">611.213 Pa to 22.064 MPa.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The pressure lies outside that range.</exception>
-    public static Temperature TemperatureAt(Pressure pressure) =>
-        Temperature.FromKelvins(SaturationKelvins(PhysicsRange.Within(
-            pressure.Pascals, LeastPascals, MostPascals, "Pa", "The pressure over boiling water", nameof(pressure))));
-
     /// <summary>P.1 without a range check.</summary>
     internal static double SaturationPressurePascals(double kelvins)
     {

@@ -6,14 +6,7 @@ namespace Stockwright.Predicting;
 /// <param name="Id">Name of the ingredient.</param>
 /// <param name="Collagen">Collagen it brought, as far as this kitchen's bones give it up (times the kitchen's factor).</param>
 /// <param name="Gelatin">Gelatin drawn from it.</param>
-public sealed record CutYield(string Id, Mass Collagen, Mass Gelatin)
-{
-    /// <summary>Share of the collagen drawn; zero when there was none.</summary>
-    public Ratio Extracted => Collagen > Mass.Zero ? Ratio.FromDecimalFractions(Gelatin / Collagen) : Ratio.Zero;
-
-    /// <summary>Collagen still in the spent cut.</summary>
-    public Mass Left => Collagen - Gelatin;
-}
+public sealed record CutYield(string Id, Mass Collagen, Mass Gelatin);
 
 /// <summary>Gelatin drawn from all the cuts, and what the heat left of its strength (equations B.1 to B.6).</summary>
 public sealed record ExtractionResult

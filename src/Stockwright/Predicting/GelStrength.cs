@@ -16,33 +16,11 @@ public static class GelStrength
 
     private const double JudgedAtHours = 12;
 
-    /// <summary>Strength as the Bloom test would read it at another concentration (B.9).</summary>
-    /// <param name="bloom">Bloom of the gelatin, zero or more.</param>
-    /// <param name="concentration">Gelatin by mass, zero or more.</param>
-    /// <returns>Grams on the plunger after a night at 10 °C.</returns>
-    public static Mass Strength(Mass bloom, Ratio concentration) =>
-        Mass.FromGrams(bloom.Grams * Math.Pow(concentration.Percent / BloomTestPercent, ConcentrationExponent));
-
     /// <summary>Concentration of fresh 225 Bloom gelatin that would stand the same (B.10): the square root of the Bloom.</summary>
     /// <param name="concentration">Gelatin by mass.</param>
     /// <param name="bloom">Its Bloom as it is now.</param>
     public static Ratio EffectiveConcentration(Ratio concentration, Mass bloom) =>
         Ratio.FromPercent(EffectivePercent(concentration.Percent, bloom.Grams));
-
-    /// <summary>Mass of another gelatin that sets like this one (B.10).</summary>
-    /// <param name="mass">Mass of gelatin asked for.</param>
-    /// <param name="bloom">Its Bloom, above zero.</param>
-    /// <param name="other">Bloom of the gelatin at hand, above zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A Bloom is not above zero.</exception>
-    public static Mass Swap(Mass mass, Mass bloom, Mass other)
-    {
-        if (!(bloom > Mass.Zero) || !(other > Mass.Zero))
-        {
-            throw new ArgumentOutOfRangeException(nameof(other), other, "A Bloom strength must be above zero.");
-        }
-
-        return mass * Math.Sqrt(bloom / other);
-    }
 
     /// <summary>Below this no network forms (B.12, estimate): 0.6 % for 150 Bloom and above, more for weaker gelatin.</summary>
     public static Ratio SettingThreshold(Mass bloom) =>

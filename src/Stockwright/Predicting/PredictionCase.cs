@@ -89,8 +89,6 @@ internal sealed class PredictionCase
     /// <summary>The same load over another history.</summary>
     public PredictionCase Over(TemperatureHistory history, TimeSpan strained) => new(Plan, Settings, [.. Items.Select(static item => item with { WeakHours = null })], history, strained);
 
-    public CutInPot Cut(Ingredient ingredient, double kilograms) => Cut(new PotItem(ingredient, kilograms, 0, Blanched: false, 0));
-
     /// <summary>Spread of a figure over the cuts, low and high over the central value, weighted by collagen.</summary>
     public (double Low, double High) Spread(Func<CutInPot, Ingredient, (double Low, double Value, double High)> figure)
     {

@@ -46,13 +46,6 @@ public static class OvenScale
         return Steps.MinBy(step => Math.Abs(step.Conventional.DegreesCelsius - celsius))!;
     }
 
-    /// <summary>Finds a step by its gas mark.</summary>
-    public static bool TryFind(string gasMark, [NotNullWhen(true)] out OvenStep? step)
-    {
-        step = Steps.FirstOrDefault(candidate => string.Equals(candidate.GasMark, gasMark, StringComparison.Ordinal));
-        return step is not null;
-    }
-
     private static OvenStep Step(string gasMark, double celsius, int fahrenheitName) =>
         new(gasMark, Temperature.FromDegreesCelsius(celsius), Temperature.FromDegreesCelsius(celsius - 20), fahrenheitName);
 }

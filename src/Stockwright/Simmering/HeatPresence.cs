@@ -62,7 +62,7 @@ internal sealed class HeatPresence(SimmerScript script, SimmerOutcome outcome)
         if (IsReturning)
         {
             IsReturning = false;
-            outcome.Gaps.Add(new(awaySince, backSince, now));
+            outcome.Gaps.Add(new(awaySince, now));
         }
     }
 
@@ -71,7 +71,7 @@ internal sealed class HeatPresence(SimmerScript script, SimmerOutcome outcome)
     {
         if (IsMissed)
         {
-            outcome.Gaps.Add(new(awaySince, IsAway ? now : backSince, now));
+            outcome.Gaps.Add(new(awaySince, now));
         }
     }
 }

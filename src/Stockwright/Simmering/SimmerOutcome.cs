@@ -39,8 +39,6 @@ internal sealed class SimmerOutcome
 
     public double SteamKilograms { get; set; }
 
-    public double SteamDuringHeatUpKilograms { get; set; }
-
     public double ToppedUpKilograms { get; set; }
 
     public double SkimmedKilograms { get; set; }
@@ -130,11 +128,11 @@ internal sealed class SimmerOutcome
     internal readonly record struct PointInTime(double Seconds, double Celsius, double LevelMetres, double LiquidKilograms, double SteamKilograms, double HeatWatts);
 
     /// <summary>A check.</summary>
-    internal readonly record struct CheckOutcome(double Seconds, double LevelBefore, double TopUpKilograms, double LevelAfter, double Celsius, string Key);
+    internal readonly record struct CheckOutcome(double Seconds, double LevelBefore, double TopUpKilograms, double LevelAfter, string Key);
 
     /// <summary>The pot looked at.</summary>
     internal readonly record struct Sight(double Seconds, double Celsius, double LevelMetres, double HeapMetres, double LiquidKilograms);
 
-    /// <summary>Heat gone, heat back, and at its temperature again; the last two lie at the end of the run when it ended before.</summary>
-    internal readonly record struct Gap(double AwaySeconds, double BackSeconds, double AgainSeconds);
+    /// <summary>Heat gone, and at its temperature again, which lies at the end of the run when it ended before.</summary>
+    internal readonly record struct Gap(double AwaySeconds, double AgainSeconds);
 }

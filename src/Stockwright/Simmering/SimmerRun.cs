@@ -247,7 +247,7 @@ internal sealed class SimmerRun
         }
 
         pot.Pour(added, script.TopUpCelsius);
-        pot.Outcome.Checks.Add(new(driver.Now, before, added, pot.Level(), celsius, action.Key));
+        pot.Outcome.Checks.Add(new(driver.Now, before, added, pot.Level(), action.Key));
     }
 
     private double Wanted(double celsius, double liquid, double secondsToNextCheck)

@@ -11,9 +11,6 @@ public static class SimmerStretch
 {
     private const double GasConstant = 8.314462618;
 
-    /// <summary>Relative rate of collagen extraction, one at 98 C.</summary>
-    public static double RelativeRate(Temperature temperature) => RelativeRate(temperature.Kelvins, 109_000);
-
     /// <summary>Time at <paramref name="reached"/> for the extraction of a unit time at <paramref name="asked"/>.</summary>
     public static Band<double> Between(Temperature asked, Temperature reached)
     {

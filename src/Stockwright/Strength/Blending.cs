@@ -15,8 +15,7 @@ public sealed record BlendPart(Ratio Gelatin, Mass? Bloom = null);
 /// <param name="Strong">Volume of the stronger for the volume wanted.</param>
 /// <param name="Weak">Volume of the weaker.</param>
 /// <param name="Bloom">Bloom of the blend's gelatin: the mean by mass of gelatin.</param>
-/// <param name="Effective">Effective concentration of the blend.</param>
-public sealed record BlendedStock(Ratio PartsStrong, Ratio PartsWeak, Ratio ShareStrong, Volume Strong, Volume Weak, Mass Bloom, Ratio Effective);
+public sealed record BlendedStock(Ratio PartsStrong, Ratio PartsWeak, Ratio ShareStrong, Volume Strong, Volume Weak, Mass Bloom);
 
 /// <summary>Blending two stocks to a strength (B.29).</summary>
 public static class Blending
@@ -66,15 +65,13 @@ public static class Blending
         double bloom = strongGelatin + weakGelatin > 0
             ? ((strongGelatin * Bloom(strong)) + (weakGelatin * Bloom(weak))) / (strongGelatin + weakGelatin)
             : 0;
-        Mass blended = Mass.FromGrams(bloom);
         return StrengthAnswer.Of(new BlendedStock(
             partsStrong,
             partsWeak,
             Ratio.FromDecimalFractions(share),
             mass * share / StockAmount.DensityOf(strong.Gelatin),
             mass * (1 - share) / StockAmount.DensityOf(weak.Gelatin),
-            blended,
-            GelStrength.EffectiveConcentration(target, blended)));
+            Mass.FromGrams(bloom)));
     }
 
     private static double Bloom(BlendPart part) => part.Bloom?.Grams ?? GelStrength.ReferenceBloomGrams;

@@ -16,13 +16,6 @@ public sealed record ReductionTimeEstimate(Band<TimeSpan> Time, MassFlow Rate, b
 /// <summary>Time to boil water off in an open pan (B.32): at the boil the hob's power decides, below it the surface does.</summary>
 public static class ReductionTime
 {
-    /// <summary>Mass lost from a surface.</summary>
-    /// <param name="flux">Loss by area and time.</param>
-    /// <param name="diameter">Inner diameter of the pan.</param>
-    /// <param name="time">How long.</param>
-    public static Mass Lost(MassFlux flux, Length diameter, TimeSpan time) =>
-        Mass.FromKilograms(flux.KilogramsPerSecondPerSquareMeter * Math.PI / 4 * diameter.Meters * diameter.Meters * time.TotalSeconds);
-
     /// <summary>Time to lose a mass of water.</summary>
     /// <param name="lost">Water to go, from <see cref="ReducedStock.Lost"/>.</param>
     /// <param name="volume">Stock in the pan at the start: what the walls are wetted by.</param>

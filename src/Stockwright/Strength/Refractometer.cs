@@ -81,9 +81,6 @@ public static class Refractometer
             partsWater == 0 && corrected > StrongBrix));
     }
 
-    /// <summary>Reading to expect of a pure gelatin solution, °Brix.</summary>
-    public static double OfPureGelatin(Ratio gelatin) => Predicting.StockComposition.BrixPerGelatinPercent * gelatin.Percent;
-
     /// <summary>Per cent of gelatin for a degree, by kind of stock.</summary>
     private static Stated<double> GelatinPerBrix(ReadingKind kind) => kind switch
     {

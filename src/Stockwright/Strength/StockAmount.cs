@@ -17,9 +17,6 @@ public sealed record StockAmount(Volume Volume, Ratio Gelatin, Ratio Salt = defa
     /// <summary>Mass.</summary>
     public Mass Mass => Volume * Density;
 
-    /// <summary>Mass of the gelatin in it.</summary>
-    public Mass GelatinMass => Mass * Gelatin.DecimalFractions;
-
     internal static StockAmount FromMass(Mass mass, Ratio gelatin, Ratio salt) => new(mass / DensityOf(gelatin + salt), gelatin, salt);
 
     internal static Density DensityOf(Ratio dissolved) =>

@@ -26,7 +26,7 @@ public sealed class GrowthTests
     public void Rates(double celsius, double chicken, double beef)
     {
         Close.To(chicken, Chicken.CardinalRatePerHour(celsius), 5.1e-5);
-        Close.To(beef, GrowthModel.ClostridiumPerfringensBraisedBeef.CardinalRatePerHour(celsius), 5.1e-5);
+        Close.To(beef, Beef.CardinalRatePerHour(celsius), 5.1e-5);
     }
 
     [Fact]
@@ -145,12 +145,12 @@ public sealed class GrowthTests
     [Fact]
     public void Heat_kills_by_the_minute()
     {
-        Close.To(5.0, HeatInactivation.SalmonellaInBroth.LogReduction(Temperature.FromDegreesCelsius(62), TimeSpan.FromMinutes(2.05)), 0.01);
-        Close.To(3.00, HeatInactivation.PerfringensSpores.LogReduction(Temperature.FromDegreesCelsius(100), TimeSpan.FromMinutes(180)), 0.01);
-        Close.To(1.45, HeatInactivation.ToughPerfringensSpores.LogReduction(Temperature.FromDegreesCelsius(100), TimeSpan.FromMinutes(180)), 0.01);
+        Close.To(5.0, 2.05 / Salmonella.DMinutes(62), 0.01);
+        Close.To(3.00, 180 / HeatInactivation.PerfringensSpores.DMinutes(100), 0.01);
+        Close.To(1.45, 180 / (HeatInactivation.PerfringensSpores with { DecimalReduction = TimeSpan.FromMinutes(124) }).DMinutes(100), 0.01);
         HeatInactivation rule = new("rule", TimeSpan.FromMinutes(0.33), Temperature.FromDegreesCelsius(70), 7.5, "test");
-        Close.To(9.28, rule.Equivalent(TimeSpan.FromMinutes(2), Temperature.FromDegreesCelsius(65)).TotalMinutes, 0.05);
-        Close.To(43.1, rule.Equivalent(TimeSpan.FromMinutes(2), Temperature.FromDegreesCelsius(60)).TotalMinutes, 0.1);
+        Close.To(9.28, 2 * rule.DMinutes(65) / rule.DMinutes(70), 0.05);
+        Close.To(43.1, 2 * rule.DMinutes(60) / rule.DMinutes(70), 0.1);
     }
 
     // The four points of the same abstract, least squares on log10 D, give the z that is used.
@@ -161,8 +161,20 @@ public sealed class GrowthTests
         double[] logs = [Math.Log10(4.87), Math.Log10(2.72), Math.Log10(1.30), Math.Log10(0.41)];
         double mean = celsius.Average();
         double slope = celsius.Select((t, i) => (t - mean) * (logs[i] - logs.Average())).Sum() / celsius.Sum(t => (t - mean) * (t - mean));
-        Close.To(HeatInactivation.SalmonellaInBroth.ZKelvins, -1 / slope, 0.05);
+        Close.To(Salmonella.ZKelvins, -1 / slope, 0.05);
     }
+
+    /// <summary>The same organism in braised beef, to compare with.</summary>
+    private static readonly GrowthModel Beef = Chicken with
+    {
+        Least = Temperature.FromDegreesCelsius(10.3),
+        Optimum = Temperature.FromDegreesCelsius(43.5),
+        Most = Temperature.FromDegreesCelsius(53.4),
+        OptimumRatePerHour = 5.64,
+    };
+
+    /// <summary>Juneja et al., J Food Sci 66:146, 2001 (abstract); z by regression of its four points.</summary>
+    private static readonly HeatInactivation Salmonella = new("Salmonella in chicken broth", TimeSpan.FromMinutes(0.41), Temperature.FromDegreesCelsius(62), 6.65, "Juneja 2001");
 
     private static CoolingCurve Held(double celsius, double hours) => new(
         [new(TimeSpan.Zero, Temperature.FromDegreesCelsius(celsius)), new(TimeSpan.FromHours(hours), Temperature.FromDegreesCelsius(celsius))]);

@@ -32,18 +32,6 @@ public sealed class FreezingTests
             Example with { Latent = SpecificEnergy.FromJoulesPerKilogram(0.75 * 333_200) }, 3, Length.FromCentimeters(3.5), Film(50), T(-40), T(10), T(-18)).TotalSeconds,
         0.1);
 
-    // Plank's brick must end in the cube, the square rod and the slab.
-    [Theory]
-    [InlineData(1, 1, 1.0 / 6, 1.0 / 24)]
-    [InlineData(1, 1e4, 0.25, 1.0 / 16)]
-    [InlineData(1e4, 1e4, 0.5, 1.0 / 8)]
-    public void Plank_brick_limits(double middle, double longest, double p, double r)
-    {
-        (double gotP, double gotR) = FreezingFormulas.PlankBrickFactors(middle, longest);
-        Close.Relative(p, gotP, 0.005);
-        Close.Relative(r, gotR, 0.005);
-    }
-
     // C.54 and C.53 worked by hand for stock: Pham and Plank, hours.
     [Theory]
     [InlineData(0.02, 20, -20, -10, 6.50, 5.05)]

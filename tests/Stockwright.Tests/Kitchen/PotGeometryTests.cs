@@ -34,7 +34,7 @@ public sealed class PotGeometryTests
         Gen.Select(Pots, Gen.Double[0.01, 1]).Sample((pot, part) =>
         {
             Length level = pot.InnerHeight * part;
-            double prismoid = level.Meters / 6 * (pot.SurfaceAt(Length.Zero) + (4 * pot.SurfaceAt(level / 2)) + pot.SurfaceAt(level)).SquareMeters;
+            double prismoid = level.Meters / 6 * (pot.SurfaceAtMetres(0) + (4 * pot.SurfaceAtMetres(level.Meters / 2)) + pot.SurfaceAtMetres(level.Meters));
             Close.Relative(prismoid, pot.VolumeAt(level).CubicMeters, 1e-9);
         });
 

@@ -8,8 +8,6 @@ namespace Stockwright.Tests.Physics;
 
 public class LidAndLossTests
 {
-    private static readonly Pressure SeaLevel = Pressure.FromPascals(101325);
-
     // P.24 worked by hand (own model).
     [Theory]
     [InlineData(0.05, 0.270)]
@@ -51,7 +49,7 @@ public class LidAndLossTests
     [InlineData(20, 4, 0.16, 4.56)]
     [InlineData(60, 4, 0.16, 6.33)]
     public void Vertical_wall_in_air(double wall, double room, double height, double coefficient) =>
-        Close.Relative(coefficient, SurfaceLosses.VerticalWall(Celsius(wall), Celsius(room), Length.FromMeters(height), SeaLevel).WattsPerSquareMeterKelvin, 0.02);
+        Close.Relative(coefficient, SurfaceLosses.VerticalWallWattsPerSquareMetreKelvin(wall + 273.15, room + 273.15, height, 101325), 0.02);
 
     // Simple form of the handbooks for air, 1.42 (dT/L)^(1/4) W/(m2 K) [from memory]: another correlation, 15 %.
     [Fact]
@@ -63,21 +61,21 @@ public class LidAndLossTests
     [Fact]
     public void Level_plate_in_air()
     {
-        Close.Relative(7.33, SurfaceLosses.LevelPlateFacingUp(Celsius(80), Celsius(22), Length.FromMeters(0.28), SeaLevel).WattsPerSquareMeterKelvin, 0.02);
-        Close.Relative(3.66, SurfaceLosses.LevelPlateFacingUp(Celsius(22), Celsius(80), Length.FromMeters(0.28), SeaLevel).WattsPerSquareMeterKelvin, 0.02);
+        Close.Relative(7.33, SurfaceLosses.LevelPlateFacingUpWattsPerSquareMetreKelvin(353.15, 295.15, 0.28, 101325), 0.02);
+        Close.Relative(3.66, SurfaceLosses.LevelPlateFacingUpWattsPerSquareMetreKelvin(295.15, 353.15, 0.28, 101325), 0.02);
     }
 
     // Simple form of the handbooks for large plates in air, 1.52 dT^(1/3) W/(m2 K) [from memory]: another fit, 15 %.
     [Fact]
     public void Large_level_plate_lies_near_the_simple_form() =>
-        Close.Relative(1.52 * Math.Cbrt(73), SurfaceLosses.LevelPlateFacingUp(Celsius(95), Celsius(22), Length.FromMeters(2), SeaLevel).WattsPerSquareMeterKelvin, 0.15);
+        Close.Relative(1.52 * Math.Cbrt(73), SurfaceLosses.LevelPlateFacingUpWattsPerSquareMetreKelvin(368.15, 295.15, 2, 101325), 0.15);
 
     // Stefan-Boltzmann law, exact: 0.3 sigma (353.15^2 + 295.15^2)(353.15 + 295.15).
     [Theory]
     [InlineData(0.3, 2.336, 0.001)]
     [InlineData(0.95, 7.40, 0.005)]
     public void Radiation_coefficient(double emissivity, double coefficient, double tolerance) =>
-        Close.To(coefficient, SurfaceLosses.Radiation(Celsius(80), Celsius(22), Ratio.FromDecimalFractions(emissivity)).WattsPerSquareMeterKelvin, tolerance);
+        Close.To(coefficient, SurfaceLosses.RadiationWattsPerSquareMetreKelvin(353.15, 295.15, emissivity), tolerance);
 
     // Incropera, Fundamentals of Heat and Mass Transfer, table A.4, air at 300 and 350 K [from memory]:
     // mu 184.6e-7 and 208.2e-7, k 26.3e-3 and 30.0e-3.
@@ -137,6 +135,4 @@ public class LidAndLossTests
         Assert.Throws<ArgumentOutOfRangeException>(() => WallProperties.Emissivity((WallMaterial)9));
         Assert.Throws<ArgumentOutOfRangeException>(() => WallProperties.SpecificHeat((WallMaterial)9));
     }
-
-    private static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
 }

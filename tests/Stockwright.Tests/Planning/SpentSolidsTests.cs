@@ -4,6 +4,7 @@ using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Predicting;
 using Stockwright.Simmering;
+using Stockwright.Tests.Predicting;
 using UnitsNet;
 using Xunit;
 

@@ -71,7 +71,7 @@ public sealed class ExtractionLawTests
         {
             double brought = load[i].Mass.Grams * load[i].Collagen.DecimalFractions * factor;
             CutYield cut = result.Cuts[i];
-            Assert.Equal(brought, cut.Gelatin.Grams + cut.Left.Grams, 1e-9 * brought);
+            Assert.Equal(brought, cut.Collagen.Grams, 1e-9 * brought);
             Assert.InRange(cut.Gelatin.Grams, 0, brought * (1 + 1e-12));
         }
 

@@ -151,7 +151,7 @@ public sealed class ExtractionTests
     [InlineData(6, 3.4)]
     public void Meat_gives_up_its_nitrogen(double hours, double expected)
     {
-        double rate = StandardCuts.Table.Get("meaty-beef").SoftRate.Value.PerSecond * 3600;
+        double rate = Pots.Class("meaty-beef").SoftRate.Value.PerSecond * 3600;
         Assert.Equal(0.202, rate, 0.005);
         Assert.InRange(4.84 * (1 - Math.Exp(-0.202 * hours)), expected * 0.995, expected * 1.005);
         Assert.InRange(4.84 * (1 - Math.Exp(-rate * hours)), expected * 0.98, expected * 1.02);

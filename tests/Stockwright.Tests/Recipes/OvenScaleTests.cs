@@ -50,10 +50,6 @@ public sealed class OvenScaleTests
         Assert.Throws<ArgumentOutOfRangeException>(() => OvenScale.Nearest(Temperature.FromDegreesCelsius(celsius)));
 
     [Fact]
-    public void Marks_are_found_by_name()
-    {
-        Assert.True(OvenScale.TryFind("6", out OvenStep? step));
-        Assert.Equal(200, step.Conventional.DegreesCelsius, 1e-9);
-        Assert.False(OvenScale.TryFind("10", out _));
-    }
+    public void A_mark_stands_once() =>
+        Assert.Equal(200, Assert.Single(OvenScale.Steps, step => string.Equals(step.GasMark, "6", StringComparison.Ordinal)).Conventional.DegreesCelsius, 1e-9);
 }

@@ -31,7 +31,7 @@ internal static class PotRuns
     {
         Pot pot = PlanRequests.Straight(diameterCentimetres, 30);
         PotEnvironment environment = Kitchen(pot, lid: lid);
-        PotSystem system = new(environment, film, 1, 0.8) { Surface = pot.SurfaceAt(Length.Zero).SquareMeters, Escape = environment.LidEscapeFraction };
+        PotSystem system = new(environment, film, 1, 0.8) { Surface = pot.SurfaceAtMetres(0), Escape = environment.LidEscapeFraction };
         return system.VapourRate(celsius) * 3600;
     }
 }

@@ -40,7 +40,7 @@ public sealed class SurfaceFilmTests
     [Fact]
     public void Four_kilograms_a_square_metre_and_hour_are_a_quarter_of_clean_water()
     {
-        double lost = PlanRequests.Straight(28, 20).SurfaceAt(Length.Zero).SquareMeters * 4 * 7;
+        double lost = PlanRequests.Straight(28, 20).SurfaceAtMetres(0) * 4 * 7;
         Close.Relative(1.72, lost, 0.01);
         double film = SurfaceFilm.FromWeighedPot(
             Mass.FromKilograms(lost), TimeSpan.FromHours(7), Length.FromCentimeters(28), Temperature.FromDegreesCelsius(93), LidPosition.Off, Site);
@@ -68,7 +68,7 @@ public sealed class SurfaceFilmTests
         const double Celsius = 90;
         Pot pot = PlanRequests.Straight(28, 22);
         PotEnvironment environment = PotRuns.Kitchen(pot, 20);
-        double square = pot.SurfaceAt(Length.Zero).SquareMeters;
+        double square = pot.SurfaceAtMetres(0);
         Mass fat = Mass.FromKilograms(fatKilogramsPerSquareMetre * square);
 
         PotSystem simmering = new(environment, SurfaceFilm.Default.Value, 1, 1) { Surface = square, FloatingFat = _ => fat.Kilograms, Mode = HeatMode.Hold };

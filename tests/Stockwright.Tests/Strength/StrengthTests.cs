@@ -17,7 +17,7 @@ public sealed class StrengthTests
     {
         ReducedStock reduced = Reduction.ToStrength(Stock(4, 2.5, 0.3), Percent(25)).Value!;
         Assert.Equal(10, reduced.Factor, 1e-9);
-        Assert.Equal(reduced.Before.GelatinMass.Grams, reduced.After.GelatinMass.Grams, 1e-6);
+        Assert.Equal(GelatinGrams(reduced.Before), GelatinGrams(reduced.After), 1e-6);
         Assert.Equal(0.4, reduced.After.Volume.Liters, 0.03);
         Assert.Equal(3.0, reduced.After.Salt.Percent, 1e-9);
         Assert.Equal(reduced.Before.Mass.Kilograms, (reduced.After.Mass + reduced.Lost).Kilograms, 1e-9);
@@ -29,8 +29,8 @@ public sealed class StrengthTests
     {
         ReducedStock reduced = Reduction.ToVolume(Stock(4, 2.5), Volume.FromLiters(0.4)).Value!;
         Assert.Equal(0.4, reduced.After.Volume.Liters, 1e-9);
-        Assert.Equal(reduced.Before.GelatinMass.Grams, reduced.After.GelatinMass.Grams, 1e-6);
-        Assert.Equal(25, reduced.After.GelatinMass.Grams / 4, 0.25);
+        Assert.Equal(GelatinGrams(reduced.Before), GelatinGrams(reduced.After), 1e-6);
+        Assert.Equal(25, GelatinGrams(reduced.After) / 4, 0.25);
     }
 
     /// <summary>B.28: 1 kg at 3 % to 1.2 % takes 1.5 kg of water, exact by mass; 1 L takes 1.5 L to 1.5 %.</summary>
@@ -72,8 +72,8 @@ public sealed class StrengthTests
             double strong = weak + more;
             double target = weak + (share * more);
             BlendedStock blend = Blending.ToStrength(new(Percent(weak), Mass.FromGrams(weakBloom)), new(Percent(strong), Mass.FromGrams(strongBloom)), Percent(target), Volume.FromLiters(5)).Value!;
-            double gelatin = Stock(blend.Strong.Liters, strong).GelatinMass.Grams + (weak > 0 ? Stock(blend.Weak.Liters, weak).GelatinMass.Grams : 0);
-            Assert.Equal(Stock(5, target).GelatinMass.Grams, gelatin, 1e-6 * gelatin);
+            double gelatin = GelatinGrams(Stock(blend.Strong.Liters, strong)) + (weak > 0 ? GelatinGrams(Stock(blend.Weak.Liters, weak)) : 0);
+            Assert.Equal(GelatinGrams(Stock(5, target)), gelatin, 1e-6 * gelatin);
             Assert.InRange(blend.Bloom.Grams, Math.Min(weakBloom, strongBloom) - 1e-9, Math.Max(weakBloom, strongBloom) + 1e-9);
         });
 
@@ -98,7 +98,7 @@ public sealed class StrengthTests
     [Fact]
     public void Pure_gelatin_reads_back()
     {
-        double brix = Refractometer.OfPureGelatin(Percent(3));
+        double brix = StockComposition.BrixPerGelatinPercent * 3;
         Assert.Equal(3.9, brix, 0.2);
         Assert.Equal(3, Refractometer.Estimate(brix, ReadingKind.PureGelatin).Value!.Gelatin.Value.Percent, 0.03);
     }
@@ -143,20 +143,6 @@ public sealed class StrengthTests
         Assert.Equal("bloom", GelatinTopUp.ToClass(Volume.FromLiters(1), Percent(1), BodyClass.SoftJelly, Mass.FromGrams(20)).Problem!.Field);
     }
 
-    /// <summary>0.0616 m2 (28 cm across) x 4 kg/(m2 h) x 7 h = 1.72 kg; 1 %.</summary>
-    [Fact]
-    public void Loss_from_a_surface() =>
-        Assert.InRange(ReductionTime.Lost(MassFlux.FromKilogramsPerSecondPerSquareMeter(4.0 / 3600), Length.FromCentimeters(28), TimeSpan.FromHours(7)).Kilograms, 1.72 * 0.99, 1.72 * 1.01);
-
-    /// <summary>P.35: 8 x 4.19 x 80/3600 = 0.745 kWh; 1 %. One kilowatt for as many hours.</summary>
-    [Fact]
-    public void Heat_to_warm_a_pot() =>
-        Assert.InRange(
-            HeatUpEstimate.NoLossTime(
-                Mass.FromKilograms(8), SpecificEntropy.FromJoulesPerKilogramKelvin(4190), Mass.Zero, SpecificEntropy.Zero, TemperatureDelta.FromKelvins(80), Power.FromKilowatts(1), Percent(100)).Hours,
-            0.745 * 0.99,
-            0.745 * 1.01);
-
     /// <summary>P.36: a boil gives off 1.6 kg an hour for each net kilowatt (latent heat 2257 kJ/kg, IAPWS); walls take a little of it.</summary>
     [Fact]
     public void At_the_boil_the_power_decides()
@@ -197,6 +183,8 @@ public sealed class StrengthTests
         new KitchenSite(),
         Ratio.FromDecimalFractions(setting),
         celsius is { } at ? Temperature.FromDegreesCelsius(at) : null);
+
+    private static double GelatinGrams(StockAmount stock) => stock.Mass.Grams * stock.Gelatin.DecimalFractions;
 
     private static StockAmount Stock(double litres, double gelatin, double salt = 0) => new(Volume.FromLiters(litres), Percent(gelatin), Percent(salt));
 

@@ -71,16 +71,6 @@ public sealed record GrowthModel
             + "in three weeks (Juneja, abstracts 2001 and 2003)",
     };
 
-    /// <summary>The same organism in braised beef, to compare with.</summary>
-    public static GrowthModel ClostridiumPerfringensBraisedBeef { get; } = ClostridiumPerfringens with
-    {
-        Id = "perfringens-beef",
-        Least = Temperature.FromDegreesCelsius(10.3),
-        Optimum = Temperature.FromDegreesCelsius(43.5),
-        Most = Temperature.FromDegreesCelsius(53.4),
-        OptimumRatePerHour = 5.64,
-    };
-
     /// <summary>Bacillus cereus, set here against observed growth in rice with meat.</summary>
     public static GrowthModel BacillusCereus { get; } = new()
     {

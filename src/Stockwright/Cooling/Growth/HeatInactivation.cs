@@ -18,13 +18,6 @@ public sealed record HeatInactivation(string Organism, TimeSpan DecimalReduction
     public static HeatInactivation PerfringensSpores { get; } = new(
         "Clostridium perfringens, spores", TimeSpan.FromMinutes(60), Temperature.FromDegreesCelsius(100), 10, "Sarker et al., Appl Environ Microbiol 2000, table; z of 10 K is customary [from memory]");
 
-    /// <summary>Spores of C. perfringens NCTC 8239, among the toughest.</summary>
-    public static HeatInactivation ToughPerfringensSpores { get; } = PerfringensSpores with { DecimalReduction = TimeSpan.FromMinutes(124) };
-
-    /// <summary>Salmonella in chicken broth.</summary>
-    public static HeatInactivation SalmonellaInBroth { get; } = new(
-        "Salmonella in chicken broth", TimeSpan.FromMinutes(0.41), Temperature.FromDegreesCelsius(62), 6.65, "Juneja et al., J Food Sci 66:146, 2001 (abstract); z by regression of its four points");
-
     /// <summary>Why a long boil does not make stock sterile.</summary>
     public const string WhyBoilingDoesNotSterilise =
         "Boiling does not sterilise. Three hours at 100 °C kill 999 in 1000 of a middling C. perfringens spore but only 96 or 97 in 100 of a tough one, and a simmer at 90 °C far fewer; "
@@ -33,13 +26,6 @@ public sealed record HeatInactivation(string Organism, TimeSpan DecimalReduction
     /// <summary>Why boiling again does not put slow cooling right.</summary>
     public const string WhyReboilingDoesNotUndo =
         "Boiling again does not undo slow cooling. It kills growing cells, but not spores, and the toxins of B. cereus and of staphylococci stand the boil.";
-
-    /// <summary>log10 killed at a constant temperature.</summary>
-    public double LogReduction(Temperature temperature, TimeSpan time) => time.TotalMinutes / DMinutes(temperature.DegreesCelsius);
-
-    /// <summary>Time at one temperature that kills as much as a time at the reference.</summary>
-    public TimeSpan Equivalent(TimeSpan atReference, Temperature temperature) =>
-        atReference * Math.Pow(10, (Reference.DegreesCelsius - temperature.DegreesCelsius) / ZKelvins);
 
     internal double DMinutes(double celsius) =>
         DecimalReduction.TotalMinutes * Math.Pow(10, (Reference.DegreesCelsius - celsius) / ZKelvins);

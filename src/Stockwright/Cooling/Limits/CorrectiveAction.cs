@@ -24,8 +24,7 @@ public enum CorrectiveStep
 /// <param name="Clause">Where it says so.</param>
 /// <param name="Provenance">Grade of that.</param>
 /// <param name="TimeLeft">Time to the next deadline: of the stage, or of reheating; null when there is none.</param>
-/// <param name="Stage">Number of the stage it is about, or null.</param>
-public sealed record CorrectiveAction(CorrectiveStep Step, string Text, string Clause, Provenance Provenance, TimeSpan? TimeLeft, int? Stage)
+public sealed record CorrectiveAction(CorrectiveStep Step, string Text, string Clause, Provenance Provenance, TimeSpan? TimeLeft)
 {
     /// <summary>True when the words are not from a text that was read.</summary>
     public bool NeedsChecking => Provenance != Provenance.Published;
@@ -42,7 +41,7 @@ public sealed record CorrectiveAction(CorrectiveStep Step, string Text, string C
         StageVerdict? missed = verdict.FailedStage ?? verdict.Stages.FirstOrDefault(stage => stage.ReachedAt is null && stage.DueAt < now);
         if (verdict.Outcome == CoolingOutcome.Meets)
         {
-            return new(CorrectiveStep.PutAway, "The limit is met: cover it, label it and put it away cold.", limit.Clause, limit.Provenance, null, null);
+            return new(CorrectiveStep.PutAway, "The limit is met: cover it, label it and put it away cold.", limit.Clause, limit.Provenance, null);
         }
 
         if (missed is null && !verdict.StartsTooLate)
@@ -54,8 +53,7 @@ public sealed record CorrectiveAction(CorrectiveStep Step, string Text, string C
                 left is null ? "The clock has not started: the stock is still above the first temperature of the limit." : "Time is left: keep cooling.",
                 limit.Clause,
                 limit.Provenance,
-                left,
-                running?.Number);
+                left);
         }
 
         bool isLast = missed is null || missed.Number == limit.Stages.Count;
@@ -63,10 +61,10 @@ public sealed record CorrectiveAction(CorrectiveStep Step, string Text, string C
         bool mayReheat = rule.ReheatTo is not null && !isLast && !alreadyReheated && reheatLeft > TimeSpan.Zero;
         if (mayReheat)
         {
-            return new(CorrectiveStep.ReheatAndCoolAgain, rule.Text, rule.Clause, rule.Provenance, reheatLeft, missed!.Number);
+            return new(CorrectiveStep.ReheatAndCoolAgain, rule.Text, rule.Clause, rule.Provenance, reheatLeft);
         }
 
         string text = alreadyReheated && rule.ReheatTo is not null ? "It was reheated once already: discard." : rule.ReheatTo is null ? rule.Text : "Too late to reheat: discard.";
-        return new(CorrectiveStep.Discard, text, rule.Clause, rule.Provenance, null, missed?.Number);
+        return new(CorrectiveStep.Discard, text, rule.Clause, rule.Provenance, null);
     }
 }

@@ -26,24 +26,6 @@ public sealed record CoolingRate(double PerHour, double StandardErrorPerHour, Te
 
     private double Spread => EightInTen * Math.Sqrt(Math.Pow(StandardErrorPerHour / PerHour, 2) + (StageScatter * StageScatter));
 
-    /// <summary>The two-point rate, log10 of kelvins per hour (C.34): stock that falls from one temperature to another.</summary>
-    /// <param name="from">Warmer than <paramref name="to"/>.</param>
-    /// <param name="to">Warmer than the surroundings.</param>
-    /// <param name="time">Above zero.</param>
-    /// <param name="surroundings">Temperature of the air or bath.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The temperatures are not in that order, or the time is not above zero.</exception>
-    public static double TwoPoint(Temperature from, Temperature to, TimeSpan time, Temperature surroundings)
-    {
-        if (!(from >= to && to > surroundings))
-        {
-            throw new ArgumentOutOfRangeException(nameof(to), to, "The second temperature must lie between the first and the surroundings.");
-        }
-
-        return time > TimeSpan.Zero
-            ? Math.Log10((from.DegreesCelsius - surroundings.DegreesCelsius) / (to.DegreesCelsius - surroundings.DegreesCelsius)) / time.TotalHours
-            : throw new ArgumentOutOfRangeException(nameof(time), time, "The time must be above zero.");
-    }
-
     /// <summary>Fits the rate to readings by least squares on the logarithm of the difference (C.35).</summary>
     /// <param name="points">In order of time; those not warmer than the surroundings by half a kelvin are left out.</param>
     /// <param name="surroundings">Temperature of the air or bath it stands in.</param>

@@ -73,8 +73,6 @@ internal sealed class ConductionField<TMaterial>
     /// <summary>Largest change of any cell in the last step, K.</summary>
     internal double LargestChangeKelvins { get; private set; }
 
-    internal ReadOnlySpan<double> Celsius => celsius;
-
     internal ConductionGrid Grid => grid;
 
     /// <summary>Temperature of a cell, ring from the axis and layer from the bottom.</summary>

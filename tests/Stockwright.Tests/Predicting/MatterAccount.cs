@@ -1,7 +1,8 @@
 using Stockwright.Planning;
+using Stockwright.Predicting;
 using Stockwright.Simmering;
 
-namespace Stockwright.Predicting;
+namespace Stockwright.Tests.Predicting;
 
 /// <summary>One row of the account of what everything is made of.</summary>
 /// <param name="Key">Stable machine name.</param>
