@@ -12,9 +12,6 @@ internal abstract class Surroundings
     /// <summary>Temperature now, C.</summary>
     internal abstract double Celsius { get; }
 
-    /// <summary>Ice left, kg.</summary>
-    internal virtual double IceKilograms => 0;
-
     /// <summary>Temperature half way through the coming step, carried on from the last; never further than that one moved.</summary>
     internal double MidCelsius(double seconds)
     {
@@ -74,7 +71,8 @@ internal sealed class BathSurroundings : Surroundings
 
     internal override double Celsius => Math.Max(0, enthalpy / (kilograms * WaterSpecificHeat));
 
-    internal override double IceKilograms => Math.Max(0, -enthalpy / LatentHeat);
+    /// <summary>Ice left, kg.</summary>
+    internal double IceKilograms => Math.Max(0, -enthalpy / LatentHeat);
 
     /// <summary>Ice left once the tap water has been chilled by it.</summary>
     internal double StartIceKilograms { get; }

@@ -102,11 +102,6 @@ public static partial class KitchenFormat
         return Math.Abs(volume.Milliliters) < 999.5 ? Unit(Math.Round(volume.Milliliters), "mL") : Unit(Math.Round(volume.Liters, 2), "L");
     }
 
-    /// <summary>A length for a table: "133 mm", "5.24 in".</summary>
-    public static string Precise(Length length, UnitSystem system) => system == UnitSystem.UsCustomary
-        ? Unit(Math.Round(length.Millimeters / ExactFactors.InchMillimetres, 2), "in")
-        : Unit(Math.Round(length.Millimeters), "mm");
-
     /// <summary>A temperature for a table: "93.4 °C", "200.1 °F".</summary>
     public static string Precise(Temperature temperature, UnitSystem system) => system == UnitSystem.UsCustomary
         ? Unit(Math.Round(FahrenheitOf(temperature), 1), "°F")

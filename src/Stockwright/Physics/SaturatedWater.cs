@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace Stockwright.Physics;
 
 /// <summary>
@@ -16,11 +14,6 @@ public static class SaturatedWater
     private const double CriticalKelvins = PhysicsRange.CriticalKelvins;
     private const double CriticalPascals = 22.064e6;
     private const double CriticalDensity = 322;
-
-    /// <summary>Heat to turn a mass of water to steam at a temperature (P.9).</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The temperature lies outside 0 to 373.946 °C.</exception>
-    public static SpecificEnergy LatentHeat(Temperature temperature) =>
-        SpecificEnergy.FromJoulesPerKilogram(LatentHeatJoulesPerKilogram(Checked(temperature)));
 
     /// <summary>Saturation pressure (P.3); <see cref="SaturationLine"/> is the one used elsewhere, the two agree to 0.01 %.</summary>
     internal static double PressurePascals(double kelvins) =>
@@ -124,7 +117,4 @@ public static class SaturatedWater
             + (-15.9618719 * square * square)
             + (1.80122502 * cube * cube * tau * root));
     }
-
-    private static double Checked(Temperature temperature) => PhysicsRange.Kelvins(
-        temperature, PhysicsRange.FreezingKelvins, CriticalKelvins, "The temperature of the water", nameof(temperature));
 }

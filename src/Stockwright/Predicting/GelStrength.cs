@@ -5,9 +5,6 @@ namespace Stockwright.Predicting;
 /// <summary>Strength, setting and melting of a gelatin gel (equations B.9 to B.14 in docs/equations-body.md).</summary>
 public static class GelStrength
 {
-    /// <summary>Concentration of the Bloom test, per cent by mass (ISO 9665).</summary>
-    public const double BloomTestPercent = 6.67;
-
     /// <summary>Bloom the effective concentration is stated in, g.</summary>
     public const double ReferenceBloomGrams = 225;
 
@@ -15,12 +12,6 @@ public static class GelStrength
     public const double ConcentrationExponent = 1.8;
 
     private const double JudgedAtHours = 12;
-
-    /// <summary>Concentration of fresh 225 Bloom gelatin that would stand the same (B.10): the square root of the Bloom.</summary>
-    /// <param name="concentration">Gelatin by mass.</param>
-    /// <param name="bloom">Its Bloom as it is now.</param>
-    public static Ratio EffectiveConcentration(Ratio concentration, Mass bloom) =>
-        Ratio.FromPercent(EffectivePercent(concentration.Percent, bloom.Grams));
 
     /// <summary>Below this no network forms (B.12, estimate): 0.6 % for 150 Bloom and above, more for weaker gelatin.</summary>
     public static Ratio SettingThreshold(Mass bloom) =>

@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using Stockwright.Planning;
 
 namespace Stockwright.Strength;
@@ -8,13 +7,7 @@ namespace Stockwright.Strength;
 /// <param name="Value">The answer, or null.</param>
 /// <param name="Problem">The problem with the field it belongs to, or null.</param>
 public sealed record StrengthAnswer<T>(T? Value, InputProblem? Problem)
-    where T : class
-{
-    /// <summary>True when there is an answer.</summary>
-    [MemberNotNullWhen(true, nameof(Value))]
-    [MemberNotNullWhen(false, nameof(Problem))]
-    public bool IsAnswered => Value is not null;
-}
+    where T : class;
 
 internal static class StrengthAnswer
 {

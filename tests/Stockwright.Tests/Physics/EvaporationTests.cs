@@ -33,7 +33,7 @@ public class EvaporationTests
     {
         Temperature water = Temperature.FromDegreesFahrenheit(fahrenheit);
         double kilogramsPerHour = Flux(water.DegreesCelsius, (60 - 32) / 1.8, 0.5, 101325) * 3600;
-        Close.Relative(btu, kilogramsPerHour * SaturatedWater.LatentHeat(water).KilojoulesPerKilogram / 11.3565, 0.35);
+        Close.Relative(btu, kilogramsPerHour * SaturatedWater.LatentHeatJoulesPerKilogram(water.Kelvins) / 1000 / 11.3565, 0.35);
     }
 
     // The same table turned to kg/(m2 h) by the latent heat: 35 % from 40 to 99 C, the whole column.

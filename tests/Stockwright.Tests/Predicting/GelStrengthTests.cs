@@ -22,7 +22,7 @@ public sealed class GelStrengthTests
     [InlineData(3.335, 64.6)]
     [InlineData(1, 7.4)]
     public void Strength_at_a_concentration(double percent, double grams) =>
-        Assert.InRange(225 * Math.Pow(percent / GelStrength.BloomTestPercent, GelStrength.ConcentrationExponent), grams * 0.99, grams * 1.01);
+        Assert.InRange(225 * Math.Pow(percent / 6.67, GelStrength.ConcentrationExponent), grams * 0.99, grams * 1.01);
 
     /// <summary>B.10: 10 g of 160 Bloom are 8.43 g of 225; 1 %.</summary>
     [Fact]

@@ -81,8 +81,8 @@ public sealed class StrengthTests
     public void A_blend_outside_both_is_refused()
     {
         StrengthAnswer<BlendedStock> answer = Blending.ToStrength(new(Percent(4)), new(Percent(1)), Percent(5), Volume.FromLiters(1));
-        Assert.False(answer.IsAnswered);
-        Assert.Equal("target", answer.Problem.Field);
+        Assert.Null(answer.Value);
+        Assert.Equal("target", answer.Problem!.Field);
         Assert.Contains("5 %, lies outside the two stocks, 1 % and 4 %", answer.Problem.Message, StringComparison.Ordinal);
         Assert.Equal("target", Blending.ToStrength(new(Percent(2)), new(Percent(2)), Percent(2), Volume.FromLiters(1)).Problem!.Field);
     }

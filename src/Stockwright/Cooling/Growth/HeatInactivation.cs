@@ -14,10 +14,6 @@ public sealed record HeatInactivation(string Organism, TimeSpan DecimalReduction
     public static HeatInactivation VegetativePerfringens { get; } = new(
         "Clostridium perfringens, vegetative", TimeSpan.FromMinutes(5.3), Temperature.FromDegreesCelsius(60), 7, "Juneja and Marmer 1998 [from memory]");
 
-    /// <summary>Spores of food-poisoning C. perfringens, mean strain.</summary>
-    public static HeatInactivation PerfringensSpores { get; } = new(
-        "Clostridium perfringens, spores", TimeSpan.FromMinutes(60), Temperature.FromDegreesCelsius(100), 10, "Sarker et al., Appl Environ Microbiol 2000, table; z of 10 K is customary [from memory]");
-
     /// <summary>Why a long boil does not make stock sterile.</summary>
     public const string WhyBoilingDoesNotSterilise =
         "Boiling does not sterilise. Three hours at 100 °C kill 999 in 1000 of a middling C. perfringens spore but only 96 or 97 in 100 of a tough one, and a simmer at 90 °C far fewer; "

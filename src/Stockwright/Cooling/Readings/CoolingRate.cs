@@ -69,14 +69,6 @@ public sealed record CoolingRate(double PerHour, double StandardErrorPerHour, Te
         return new CoolingRate(-slope, error, surroundings, points[^1]);
     }
 
-    /// <summary>Time from the last reading to a temperature at a rate, or null when the surroundings are not colder than that (C.36).</summary>
-    public TimeSpan? TimeTo(Temperature temperature, double perHour)
-    {
-        double now = Last.Temperature.DegreesCelsius - Surroundings.DegreesCelsius;
-        double then = temperature.DegreesCelsius - Surroundings.DegreesCelsius;
-        return now <= then ? TimeSpan.Zero : then <= 0 ? null : TimeSpan.FromHours(Math.Log(now / then) / perHour);
-    }
-
     /// <summary>The measured curve carried on to a limit's end, judged with its band.</summary>
     /// <param name="measured">The readings.</param>
     /// <param name="limit">The rule.</param>

@@ -19,7 +19,7 @@ public static class ReadingParser
     private const int LongestRow = 300;
 
     private const double LeastCelsius = -40;
-    private const double MostCelsius = 130;
+    private const double MostCelsius = 150;
 
     /// <summary>Reads a text.</summary>
     /// <param name="text">The readings.</param>
@@ -70,7 +70,7 @@ public static class ReadingParser
             mended |= wasMended;
             ReadingScale own = written ?? assumed;
             double celsius = own == ReadingScale.Fahrenheit ? (degrees - 32) / 1.8 : degrees;
-            if (celsius is not (>= LeastCelsius and <= 150))
+            if (celsius is not (>= LeastCelsius and <= MostCelsius))
             {
                 rejected.Add(new RejectedRow(i + 1, line, "No stock is at that temperature: a typing error, or the probe was out."));
                 continue;
