@@ -8,7 +8,7 @@ namespace Stockwright.Cooking;
 public static class CourseMatters
 {
     /// <summary>So soon before it is dry a pot is not left for anything else.</summary>
-    public static readonly TimeSpan AboutToRunDry = TimeSpan.FromMinutes(30);
+    internal static readonly TimeSpan AboutToRunDry = TimeSpan.FromMinutes(30);
 
     /// <summary>So little liquid counts as none, as in R.11.</summary>
     private static readonly Volume Dry = Volume.FromMilliliters(50);
@@ -20,7 +20,7 @@ public static class CourseMatters
     private static readonly TimeSpan JustNow = TimeSpan.FromSeconds(2);
 
     /// <summary>Lists what is open, the most urgent first; of one kind, what is due the longest. Empty when nothing is due, and once the record is closed.</summary>
-    public static IReadOnlyList<CourseMatter> Of(BatchCourse course)
+    internal static IReadOnlyList<CourseMatter> Of(BatchCourse course)
     {
         ArgumentNullException.ThrowIfNull(course);
         return course.Phase == BatchPhase.Closed

@@ -11,7 +11,7 @@ namespace Stockwright.Cooking;
 public static class EntryChecks
 {
     /// <summary>A clock may be ahead by this much.</summary>
-    public static readonly TimeSpan ClockSlack = TimeSpan.FromMinutes(2);
+    internal static readonly TimeSpan ClockSlack = TimeSpan.FromMinutes(2);
 
     /// <summary>Earliest and latest temperature a kitchen thermometer is believed.</summary>
     public static readonly (Temperature Least, Temperature Most) TemperatureRange = (Temperature.FromDegreesCelsius(-30), Temperature.FromDegreesCelsius(130));

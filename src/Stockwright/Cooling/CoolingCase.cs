@@ -45,7 +45,7 @@ public sealed record CoolingCase
         "dilute stock sets near 10 to 20 °C and slowly; strong gelatin below 30 °C, but not within the hour a bath takes");
 
     /// <summary>97 % water, 2 % protein, 0.3 % fat, 0.7 % ash.</summary>
-    public static FoodComposition DefaultComposition { get; } = FoodComposition.FromDecimalFractions(0.970, protein: 0.020, fat: 0.003, ash: 0.007);
+    internal static FoodComposition DefaultComposition { get; } = FoodComposition.FromDecimalFractions(0.970, protein: 0.020, fat: 0.003, ash: 0.007);
 
     /// <summary>
     /// The share of clean water's evaporation over a surface: the law of the simmering pot, with the range of a quiet surface (half to one and a

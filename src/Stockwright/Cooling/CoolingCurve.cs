@@ -19,7 +19,7 @@ public sealed class CoolingCurve
     /// <summary>A curve through points in order of time.</summary>
     /// <param name="points">One or more, times rising, temperatures between -60 and 150 °C.</param>
     /// <exception cref="ArgumentException">There is no point, the times do not rise, or a temperature is not believable.</exception>
-    public CoolingCurve(IEnumerable<CoolingPoint> points)
+    internal CoolingCurve(IEnumerable<CoolingPoint> points)
     {
         this.points = [.. points];
         if (this.points.Length == 0)
@@ -75,7 +75,7 @@ public sealed class CoolingCurve
     }
 
     /// <summary>First time the curve stands at or below a temperature, or null when it never does.</summary>
-    public TimeSpan? FirstAtOrBelow(Temperature temperature)
+    internal TimeSpan? FirstAtOrBelow(Temperature temperature)
     {
         double[] degrees = Degrees(fahrenheit: false);
         return FirstAtOrBelow(degrees, temperature.DegreesCelsius, TimeSpan.Zero) is { } seconds ? TimeSpan.FromSeconds(seconds) : null;

@@ -6,14 +6,14 @@ namespace Stockwright.Cooling;
 public static class IceNeeded
 {
     /// <summary>What a bath melts beyond the stock's own heat: air, sink, and ice that never touches the pot (common practice 1.3 to 1.5).</summary>
-    public const double Surplus = 1.4;
+    internal const double Surplus = 1.4;
 
     /// <summary>Ice whose melting takes up the heat of stock, the melt staying at 0 °C (C.16).</summary>
     /// <param name="heatCapacity">Mass times specific heat of what is cooled, above zero.</param>
     /// <param name="from">Warmer than <paramref name="to"/>.</param>
     /// <param name="to">0 °C or above.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperatures are not in that order.</exception>
-    public static Mass ToCool(Entropy heatCapacity, Temperature from, Temperature to) => from >= to && to >= Temperature.FromDegreesCelsius(0)
+    internal static Mass ToCool(Entropy heatCapacity, Temperature from, Temperature to) => from >= to && to >= Temperature.FromDegreesCelsius(0)
         ? Mass.FromKilograms(heatCapacity.JoulesPerKelvin * (from.DegreesCelsius - to.DegreesCelsius) / BathSurroundings.LatentHeat)
         : throw new ArgumentOutOfRangeException(nameof(to), to, "Ice cools from a warmer temperature to a colder one, 0 °C or above.");
 

@@ -21,7 +21,7 @@ public sealed record JarSize(string Id, string Name, Volume Capacity, Length Inn
     public static TemperatureDelta ShockLimit { get; } = TemperatureDelta.FromKelvins(40);
 
     /// <summary>Grade of the measures.</summary>
-    public static Provenance Grade => Provenance.CommonPractice;
+    internal static Provenance Grade => Provenance.CommonPractice;
 
     /// <summary>The usual sizes, small to large; the pints and the quart are US measure.</summary>
     public static IReadOnlyList<JarSize> All { get; } =

@@ -7,7 +7,7 @@ namespace Stockwright.Cooling;
 /// docs/equations-cooling.md; Churchill and Chu 1975 [from memory]). The lift is the difference of density itself, so that
 /// the maximum at 4 °C is right.
 /// </summary>
-public static class WaterFilm
+internal static class WaterFilm
 {
     private const int Most = 110;
     private const double SpecificHeat = 4186;

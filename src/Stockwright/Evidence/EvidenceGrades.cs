@@ -1,7 +1,7 @@
 namespace Stockwright.Evidence;
 
 /// <summary>The grades of evidence as data files spell them.</summary>
-public static class EvidenceGrades
+internal static class EvidenceGrades
 {
     /// <summary>All spellings, for messages.</summary>
     internal const string Names = "published, fromMemory, commonPractice, computed, estimate, cookStated";

@@ -56,7 +56,7 @@ public static class DateMark
     /// <param name="days">Days allowed.</param>
     /// <param name="today">The day asked about.</param>
     /// <param name="frozen">Spells in the freezer.</param>
-    public static int DaysLeft(DateOnly made, int days, DateOnly today, params IReadOnlyList<FrozenSpell> frozen)
+    internal static int DaysLeft(DateOnly made, int days, DateOnly today, params IReadOnlyList<FrozenSpell> frozen)
     {
         FrozenSpell[] closed = [.. frozen.Select(spell => spell.Out is null ? spell with { Out = today > spell.In ? today : spell.In } : spell)];
         return Math.Max(0, LastDay(made, days, closed)!.Value.DayNumber - today.DayNumber + 1);

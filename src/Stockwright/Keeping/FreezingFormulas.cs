@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Stockwright.Keeping;
 
 /// <summary>Basic shapes of the fast formulas.</summary>
-public enum FreezingShape
+internal enum FreezingShape
 {
     /// <summary>A flat slab, cold on both faces; its size is the full thickness.</summary>
     Slab,
@@ -25,7 +25,7 @@ public enum FreezingShape
 /// <param name="Latent">Latent heat of its water, per mass of food.</param>
 /// <param name="FrozenConductivity">Conductivity frozen.</param>
 /// <param name="FreezingPoint">Where it begins to freeze.</param>
-public sealed record FreezingFood(
+internal sealed record FreezingFood(
     Density Unfrozen, Density Frozen, SpecificEntropy UnfrozenHeat, SpecificEntropy FrozenHeat, SpecificEnergy Latent, ThermalConductivity FrozenConductivity, Temperature FreezingPoint)
 {
     /// <summary>Stock of 97 % water.</summary>
@@ -40,7 +40,7 @@ public sealed record FreezingFood(
 }
 
 /// <summary>Freezing and thawing times by formula, to set beside the enthalpy method (equations C.53 to C.56 in docs/equations-cooling.md).</summary>
-public static class FreezingFormulas
+internal static class FreezingFormulas
 {
     /// <summary>Plank's time (C.53): from all water at its freezing point to all of it frozen; no cooling before or after.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The air is not colder than the freezing point, or the size or the film is not above zero.</exception>

@@ -86,7 +86,7 @@ public sealed record Pot
         };
 
     /// <summary>A straight-sided pot from the brim volume and inner diameter, as pots are sold.</summary>
-    public static Pot FromBrimVolume(string id, string name, Volume brimVolume, Length innerDiameter, Mass? emptyMass = null, WallMaterial material = WallMaterial.StainlessSteel)
+    internal static Pot FromBrimVolume(string id, string name, Volume brimVolume, Length innerDiameter, Mass? emptyMass = null, WallMaterial material = WallMaterial.StainlessSteel)
     {
         double radiusMetres = innerDiameter.Meters / 2;
         return Straight(id, name, innerDiameter, Length.FromMeters(brimVolume.CubicMeters / (Math.PI * radiusMetres * radiusMetres)), emptyMass, material);
@@ -119,7 +119,7 @@ public sealed record Pot
     /// <summary>Volume below a level.</summary>
     /// <param name="level">Height above the inside of the base, from zero to the inner height.</param>
     /// <exception cref="ArgumentOutOfRangeException">The level lies below the base or above the brim.</exception>
-    public Volume VolumeAt(Length level)
+    internal Volume VolumeAt(Length level)
     {
         double levelMetres = level.Meters;
         if (!(levelMetres >= 0) || levelMetres > InnerHeight.Meters * (1 + 1e-12))
@@ -133,7 +133,7 @@ public sealed record Pot
     /// <summary>Level at which the pot holds a volume.</summary>
     /// <param name="volume">From zero to the brim volume.</param>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or above the brim volume.</exception>
-    public Length LevelAt(Volume volume)
+    internal Length LevelAt(Volume volume)
     {
         double cubicMetres = volume.CubicMeters;
         if (!(cubicMetres >= 0) || cubicMetres > BrimVolume.CubicMeters * (1 + 1e-12))

@@ -6,7 +6,7 @@ namespace Stockwright.Larder;
 /// Allergens as the larder writes them: the fourteen groups of Regulation (EU) 1169/2011, Annex II.
 /// Other places name fewer or split them further; see docs/larder.md.
 /// </summary>
-public static class Allergen
+internal static class Allergen
 {
     /// <summary>Every word a larder row may use.</summary>
     public static FrozenSet<string> Known { get; } = FrozenSet.Create(

@@ -6,7 +6,7 @@ namespace Stockwright.Larder;
 /// Botanical families the larder names: only those whose members set off one another's allergies and of which one is on an
 /// allergen list.
 /// </summary>
-public static class BotanicalFamily
+internal static class BotanicalFamily
 {
     /// <summary>Celery's family: celeriac, carrot, parsley, parsnip, fennel, anise, caraway, coriander, cumin, lovage, dill, chervil.</summary>
     public const string Apiaceae = "Apiaceae";

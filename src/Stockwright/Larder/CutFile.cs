@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Stockwright.Larder;
 
 /// <summary>Reads the data file of cuts; its layout is described in docs/equations-body.md.</summary>
-public static class CutFile
+internal static class CutFile
 {
     private const double UsualThresholdCelsius = 60;
 

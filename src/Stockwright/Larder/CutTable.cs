@@ -53,7 +53,7 @@ public sealed class CutTable
     /// vegetable are taken as 45 % of its carbohydrate by difference (estimate; the rest is mostly fibre).
     /// Carbohydrate by difference is not used elsewhere: in shells it is chitin, in wine alcohol.
     /// </summary>
-    public Solubles SolublesOf(Ingredient ingredient)
+    internal Solubles SolublesOf(Ingredient ingredient)
     {
         ArgumentNullException.ThrowIfNull(ingredient);
         if (solubles.TryGetValue(ingredient.Id, out Solubles? row))

@@ -89,7 +89,7 @@ public sealed record Ingredient
 
     /// <summary>What is left for the pot of a mass as bought.</summary>
     /// <param name="asBought">Mass before peeling and trimming.</param>
-    public Mass Trimmed(Mass asBought) => asBought * KeptFraction;
+    internal Mass Trimmed(Mass asBought) => asBought * KeptFraction;
 
     private double KeptFraction => 1 - (Refuse?.Value.DecimalFractions ?? 0);
 }

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace Stockwright.Larder;
 
 /// <summary>What must hold between the numbers of one row of the larder, whatever each of them is.</summary>
-public static class IngredientValidation
+internal static class IngredientValidation
 {
     /// <summary>How far sums and densities may stray by rounding alone: mass fraction, or kg per litre.</summary>
     private const double Rounding = 1e-6;

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Stockwright.Larder;
 
 /// <summary>Reads the larder's data file; its layout is described in docs/larder.md.</summary>
-public static class LarderFile
+internal static class LarderFile
 {
     /// <summary>Reads a larder file.</summary>
     /// <param name="json">Text of the file.</param>

@@ -19,7 +19,7 @@ public sealed record PieceCount(double Count, Piece Piece)
     public Mass Mass => Piece.Mass.Value * Count;
 
     /// <summary>Mass ready for the pot, after peeling and trimming.</summary>
-    public Mass TrimmedMass(Ingredient ingredient) => Piece.IsTrimmed ? Mass : ingredient.Trimmed(Mass);
+    internal Mass TrimmedMass(Ingredient ingredient) => Piece.IsTrimmed ? Mass : ingredient.Trimmed(Mass);
 
     /// <summary>
     /// The count a cook would give for a mass: halves below four, whole up to twenty, tens above.

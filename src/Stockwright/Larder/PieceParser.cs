@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Stockwright.Larder;
 
 /// <summary>Reads counts the way cooks type them: <c>3 medium onions</c>, <c>2 large</c>, <c>1 1/2</c>, <c>½ stalk</c>.</summary>
-public static class PieceParser
+internal static class PieceParser
 {
     /// <summary>No kitchen counts more pieces than this.</summary>
     private const double MostPieces = 100_000;

@@ -23,5 +23,5 @@ public static partial class KitchenFormat
     }
 
     /// <summary>Metric with US beside: "133 mm (5¼ in)".</summary>
-    public static string LevelBoth(Length depth) => Beside(Level(depth, UnitSystem.Metric), Level(depth, UnitSystem.UsCustomary));
+    internal static string LevelBoth(Length depth) => Beside(Level(depth, UnitSystem.Metric), Level(depth, UnitSystem.UsCustomary));
 }

@@ -169,13 +169,13 @@ public static partial class KitchenFormat
     public static string Text(Ratio share) => Unit(Significant(share.DecimalFractions * 100, 2), "%");
 
     /// <summary>Metric with US beside: "850 g (1 lb 14 oz)".</summary>
-    public static string Both(Mass mass) => Beside(Text(mass, UnitSystem.Metric), Text(mass, UnitSystem.UsCustomary));
+    internal static string Both(Mass mass) => Beside(Text(mass, UnitSystem.Metric), Text(mass, UnitSystem.UsCustomary));
 
     /// <summary>Metric with US beside: "5.2 L (5½ qt)".</summary>
-    public static string Both(Volume volume) => Beside(Text(volume, UnitSystem.Metric), Text(volume, UnitSystem.UsCustomary));
+    internal static string Both(Volume volume) => Beside(Text(volume, UnitSystem.Metric), Text(volume, UnitSystem.UsCustomary));
 
     /// <summary>Metric with US beside: "62 mm (2½ in)".</summary>
-    public static string Both(Length length) => Beside(Text(length, UnitSystem.Metric), Text(length, UnitSystem.UsCustomary));
+    internal static string Both(Length length) => Beside(Text(length, UnitSystem.Metric), Text(length, UnitSystem.UsCustomary));
 
     /// <summary>Metric with US beside: "93 °C (199 °F)".</summary>
     public static string Both(Temperature temperature) => Beside(Text(temperature, UnitSystem.Metric), Text(temperature, UnitSystem.UsCustomary));

@@ -10,7 +10,7 @@ namespace Stockwright.Measures;
 /// Every such size is a whole number of the steps on both sides of it, so rounding twice changes nothing
 /// and a larger amount never rounds below a smaller one. Below the last kitchen step the ladder goes on in tenths.
 /// </remarks>
-public static class KitchenRounding
+internal static class KitchenRounding
 {
     // (from this size, round to this step), largest first.
     private static readonly (double From, double Step)[] s_metric =

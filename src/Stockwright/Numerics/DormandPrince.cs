@@ -9,7 +9,7 @@ namespace Stockwright.Numerics;
 /// Differential Equations I, 2nd ed. 1993, II.4 to II.6.
 /// </summary>
 /// <remarks>For problems that are not or only mildly stiff; a very stiff one runs out of steps and says so.</remarks>
-public static class DormandPrince
+internal static class DormandPrince
 {
     private const double Safety = 0.9;
     private const double Beta = 0.04;

@@ -4,7 +4,7 @@ namespace Stockwright.Numerics;
 /// A system of ordinary differential equations dy/dt = f(t, y). Make it a struct, or a sealed class, so that
 /// <see cref="DormandPrince"/> compiles a loop of its own for it.
 /// </summary>
-public interface IOdeSystem
+internal interface IOdeSystem
 {
     /// <summary>Number of unknowns.</summary>
     int Dimension { get; }

@@ -3,10 +3,10 @@ namespace Stockwright.Numerics;
 /// <summary>A continuous function of the state whose zero is looked for.</summary>
 /// <param name="t">Independent variable.</param>
 /// <param name="y">State.</param>
-public delegate double EventFunction(double t, ReadOnlySpan<double> y);
+internal delegate double EventFunction(double t, ReadOnlySpan<double> y);
 
 /// <summary>Which crossings of zero count.</summary>
-public enum EventDirection
+internal enum EventDirection
 {
     /// <summary>Both.</summary>
     Either,
@@ -23,9 +23,9 @@ public enum EventDirection
 /// <param name="Function">Function whose zero is the event.</param>
 /// <param name="Direction">Which crossings count.</param>
 /// <param name="IsTerminal">True to stop there.</param>
-public sealed record OdeEvent(string Name, EventFunction Function, EventDirection Direction = EventDirection.Either, bool IsTerminal = true);
+internal sealed record OdeEvent(string Name, EventFunction Function, EventDirection Direction = EventDirection.Either, bool IsTerminal = true);
 
 /// <summary>An event that happened.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Time">When.</param>
-public sealed record OdeEventOccurrence(string Name, double Time);
+internal sealed record OdeEventOccurrence(string Name, double Time);

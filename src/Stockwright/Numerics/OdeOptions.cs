@@ -1,7 +1,7 @@
 namespace Stockwright.Numerics;
 
 /// <summary>How <see cref="DormandPrince"/> integrates.</summary>
-public sealed record OdeOptions
+internal sealed record OdeOptions
 {
     /// <summary>1e-6 relative and absolute, at most 100 000 steps.</summary>
     public static OdeOptions Default { get; } = new();

@@ -4,10 +4,10 @@ namespace Stockwright.Numerics;
 /// <param name="Accepted">Steps accepted.</param>
 /// <param name="Rejected">Steps tried and thrown away.</param>
 /// <param name="Evaluations">Evaluations of the right-hand side.</param>
-public readonly record struct OdeStatistics(int Accepted, int Rejected, int Evaluations);
+internal readonly record struct OdeStatistics(int Accepted, int Rejected, int Evaluations);
 
 /// <summary>The outcome of an integration by <see cref="DormandPrince"/>.</summary>
-public sealed class OdeSolution
+internal sealed class OdeSolution
 {
     private readonly DenseOutput? dense;
     private readonly double[] finalState;

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Stockwright.Numerics;
 
 /// <summary>Roots of one equation in one unknown.</summary>
-public static class RootFinding
+internal static class RootFinding
 {
     /// <summary>Iterations allowed unless stated otherwise; bisection alone needs about 60 from any bracket.</summary>
     public const int DefaultMaximumIterations = 200;

@@ -9,7 +9,7 @@ public readonly record struct ThinnedSeries(IReadOnlyList<int> Kept, double Devi
 /// <param name="First">Index of its first point.</param>
 /// <param name="Last">Index of its last point.</param>
 /// <param name="Value">Half-way between its lowest and highest value.</param>
-public readonly record struct SeriesStep(int First, int Last, double Value);
+internal readonly record struct SeriesStep(int First, int Last, double Value);
 
 /// <summary>
 /// Leaves out points of a long series with a bound on what that changes, in the greatest difference over all points. A series of no more points than are
@@ -70,7 +70,7 @@ public static class SeriesThinning
     /// <param name="tolerance">In the unit of the values, above zero.</param>
     /// <param name="most">Most stretches, one or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is not above zero, or no stretch is allowed.</exception>
-    public static (IReadOnlyList<SeriesStep> Steps, double Deviation) Steps(ReadOnlySpan<double> values, double tolerance, int most)
+    internal static (IReadOnlyList<SeriesStep> Steps, double Deviation) Steps(ReadOnlySpan<double> values, double tolerance, int most)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(tolerance);

@@ -6,7 +6,7 @@ namespace Stockwright.Physics;
 /// as mass of dry air per cubic metre are recalled, and chosen for agreement with tank tables. The abstract states a mean
 /// deviation of 18 % over 11 data sets, water 7 to 94 °C.
 /// </summary>
-public static class Evaporation
+internal static class Evaporation
 {
     /// <summary>Hottest room taken.</summary>
     internal const double MostRoomKelvins = 333.15;

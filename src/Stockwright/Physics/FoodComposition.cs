@@ -7,7 +7,7 @@ namespace Stockwright.Physics;
 public sealed record FoodComposition
 {
     /// <summary>How far the stated shares may miss one: food tables are rounded to a few tenths of a percent.</summary>
-    public const double SumTolerance = 0.005;
+    internal const double SumTolerance = 0.005;
 
     /// <summary>States a composition by mass.</summary>
     /// <param name="water">Water, 0 to 1.</param>
@@ -18,7 +18,7 @@ public sealed record FoodComposition
     /// <param name="ash">Ash (minerals, salt), 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">A share is negative, above one or not a number.</exception>
     /// <exception cref="ArgumentException">The shares do not add up to one within <see cref="SumTolerance"/>.</exception>
-    public FoodComposition(Ratio water, Ratio protein, Ratio fat, Ratio carbohydrate, Ratio fibre, Ratio ash)
+    internal FoodComposition(Ratio water, Ratio protein, Ratio fat, Ratio carbohydrate, Ratio fibre, Ratio ash)
     {
         WaterFraction = Share(water, "water", nameof(water));
         ProteinFraction = Share(protein, "protein", nameof(protein));
@@ -58,7 +58,7 @@ public sealed record FoodComposition
     /// <summary>A composition from decimal fractions, for tables in code.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A share is negative, above one or not a number.</exception>
     /// <exception cref="ArgumentException">The shares do not add up to one within <see cref="SumTolerance"/>.</exception>
-    public static FoodComposition FromDecimalFractions(
+    internal static FoodComposition FromDecimalFractions(
         double water, double protein = 0, double fat = 0, double carbohydrate = 0, double fibre = 0, double ash = 0) =>
         new(
             Ratio.FromDecimalFractions(water),

@@ -11,7 +11,7 @@ namespace Stockwright.Physics;
 /// -40 to 150 °C. Below 0 °C the water counts as unfrozen (supercooled): ice is not part of these equations.
 /// Conductivity mixes the parts in parallel, which suits wet stock and flesh and reads high for porous food.
 /// </remarks>
-public static class FoodProperties
+internal static class FoodProperties
 {
     private const double LeastKelvins = 233.15;
     private const double MostKelvins = 423.15;

@@ -1,7 +1,7 @@
 namespace Stockwright.Physics;
 
 /// <summary>Which equations stand for the water in a food.</summary>
-public enum FoodWater
+internal enum FoodWater
 {
     /// <summary>IAPWS from 0 °C up, Choi and Okos below; the most accurate and the default.</summary>
     Iapws,

@@ -8,7 +8,7 @@ namespace Stockwright.Physics;
 /// Share of the open-pot evaporation that gets past the lid (equation P.24 in docs/equations-physics.md).
 /// A fit to our own headspace balance; no measurement of an ajar lid was found, hence the wide bands.
 /// </summary>
-public static class LidEscape
+internal static class LidEscape
 {
     /// <summary>Share of a seated lid: a ring gap of about half a millimetre.</summary>
     internal const double SeatedFraction = 0.04;

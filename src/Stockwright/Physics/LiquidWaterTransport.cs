@@ -4,7 +4,7 @@ namespace Stockwright.Physics;
 /// Viscosity and thermal conductivity of liquid water at 0.1 MPa (equations P.11 and P.12 in docs/equations-physics.md).
 /// Source: Patek, Hruby, Klomfar, Souckova and Harvey, J. Phys. Chem. Ref. Data 38(1):21 (2009) = IAPWS SR6-08(2011).
 /// </summary>
-public static class LiquidWaterTransport
+internal static class LiquidWaterTransport
 {
     /// <summary>Upper end of the range of the source, 110 °C; below 0 °C the water is supercooled.</summary>
     internal const double MostKelvins = 383.15;

@@ -9,7 +9,7 @@ namespace Stockwright.Physics;
 /// All methods take 0 to 373.946 °C (the release starts at the triple point, 0.01 °C; the last hundredth is a smooth
 /// continuation). At ordinary kitchen pressure liquid water below the boil differs from these figures by less than 0.01 %.
 /// </remarks>
-public static class SaturatedWater
+internal static class SaturatedWater
 {
     private const double CriticalKelvins = PhysicsRange.CriticalKelvins;
     private const double CriticalPascals = 22.064e6;

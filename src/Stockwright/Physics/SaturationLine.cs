@@ -4,7 +4,7 @@ namespace Stockwright.Physics;
 /// The boiling line of pure water, pressure against temperature and back (equations P.1 and P.2 in docs/equations-physics.md).
 /// Source: IAPWS R7-97(2012), Industrial Formulation 1997, region 4.
 /// </summary>
-public static class SaturationLine
+internal static class SaturationLine
 {
     private const double N1 = 0.11670521452767e4;
     private const double N2 = -0.72421316703206e6;

@@ -4,7 +4,7 @@ namespace Stockwright.Physics;
 /// Air pressure against altitude in the standard atmosphere (equation P.15 in docs/equations-physics.md).
 /// Source: ISO 2533 / ICAO Doc 7488, troposphere.
 /// </summary>
-public static class StandardAtmosphere
+internal static class StandardAtmosphere
 {
     internal static double PressurePascals(double altitudeMetres) =>
         101325 * Math.Pow(1 - (0.0065 * altitudeMetres / 288.15), 5.25588);

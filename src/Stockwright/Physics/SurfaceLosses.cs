@@ -4,7 +4,7 @@ namespace Stockwright.Physics;
 /// Coefficients of heat loss from a surface to quiet air and to the walls of a room
 /// (equations P.28 to P.30 in docs/equations-physics.md).
 /// </summary>
-public static class SurfaceLosses
+internal static class SurfaceLosses
 {
     private const double StefanBoltzmann = 5.670374419e-8;
 

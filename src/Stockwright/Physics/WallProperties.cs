@@ -5,7 +5,7 @@ using UnitsNet;
 namespace Stockwright.Physics;
 
 /// <summary>Specific heat and emissivity of pot walls.</summary>
-public static class WallProperties
+internal static class WallProperties
 {
     /// <summary>Specific heat of a wall; handbook figures, alloys differ by a few percent.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The material is unknown.</exception>

@@ -148,7 +148,7 @@ public sealed record PlanRequest
     private static bool CanLock(Pot pot, StockRecipe recipe) => pot.Kind == PotKind.PressureCooker && recipe.Stages.Count == 1;
 
     /// <summary>A line with the moment this cook puts it in.</summary>
-    public RecipeLine Timed(RecipeLine line)
+    internal RecipeLine Timed(RecipeLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
         bool waits = line is { Role: LineRole.Mirepoix or LineRole.Trimmings or LineRole.Paste, Joins: JoinMoment.AfterFirstSkim or JoinMoment.BeforeEnd };
@@ -164,5 +164,5 @@ public sealed record PlanRequest
     }
 
     /// <summary>True when a line of the recipe goes in.</summary>
-    public bool Takes(RecipeLine line) => line.IsOptional ? WithOptional.Contains(line.IngredientId) : !LeftOut.Contains(line.IngredientId);
+    internal bool Takes(RecipeLine line) => line.IsOptional ? WithOptional.Contains(line.IngredientId) : !LeftOut.Contains(line.IngredientId);
 }

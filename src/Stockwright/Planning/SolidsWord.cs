@@ -19,7 +19,7 @@ public static class SolidsWord
 
     /// <summary>What is in the pot from the start, which the liquid has to cover.</summary>
     /// <param name="amounts">What goes in.</param>
-    public static string Of(IReadOnlyList<AmountLine> amounts) => Of([.. amounts.Select(line => (line.Ingredient, line.Line))], line => line.Joins == JoinMoment.Start, Everything);
+    internal static string Of(IReadOnlyList<AmountLine> amounts) => Of([.. amounts.Select(line => (line.Ingredient, line.Line))], line => line.Joins == JoinMoment.Start, Everything);
 
     /// <summary>The same of a load.</summary>
     internal static string Covered(BatchLoad load) => Of(load, line => line.Joins == JoinMoment.Start);

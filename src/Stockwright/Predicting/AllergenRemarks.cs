@@ -19,14 +19,14 @@ public static class AllergenRemarks
     public const string CeleryRelatives = "celery-relatives";
 
     /// <summary>Sulphites on crustaceans.</summary>
-    public const string CrustaceanSulphites = "crustacean-sulphites";
+    internal const string CrustaceanSulphites = "crustacean-sulphites";
 
     /// <summary>Egg and milk left in wine from fining.</summary>
-    public const string WineFining = "wine-fining";
+    internal const string WineFining = "wine-fining";
 
     /// <summary>The remarks for a stock, in a fixed order; empty when there are none.</summary>
     /// <param name="sources">All ingredients that went in.</param>
-    public static IReadOnlyList<AllergenRemark> Of(IReadOnlyList<AllergenSource> sources)
+    internal static IReadOnlyList<AllergenRemark> Of(IReadOnlyList<AllergenSource> sources)
     {
         ArgumentNullException.ThrowIfNull(sources);
         Ingredient[] inPot = [.. sources.Where(source => source.Mass > Mass.Zero).Select(source => source.Ingredient).DistinctBy(row => row.Id, StringComparer.Ordinal)];

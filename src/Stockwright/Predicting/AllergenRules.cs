@@ -6,14 +6,14 @@ namespace Stockwright.Predicting;
 /// <summary>An ingredient of the stock, for the allergen lists.</summary>
 /// <param name="Ingredient">The larder row.</param>
 /// <param name="Mass">Mass that went in.</param>
-public sealed record AllergenSource(Ingredient Ingredient, Mass Mass);
+internal sealed record AllergenSource(Ingredient Ingredient, Mass Mass);
 
 /// <summary>
 /// The allergen lists (B.22): Regulation (EU) 1169/2011 Annex II and the Canadian regulations read in the text; the US and the Australia
 /// New Zealand lists from memory. Canada asks for the species of crustacean and mollusc (Canadian Food Inspection Agency, how to label
 /// allergens) and of fish [from memory]. To be checked against the law in force before a label is printed.
 /// </summary>
-public static class AllergenRules
+internal static class AllergenRules
 {
     /// <summary>Sulphites count from here, mg of sulphur dioxide per kg: above it in the EU and UK, at it or above elsewhere.</summary>
     public const double SulphiteLimitMilligramsPerKilogram = 10;

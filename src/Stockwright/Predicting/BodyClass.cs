@@ -68,7 +68,7 @@ public static class BodyClasses
     /// </summary>
     /// <param name="effectivePercent">Effective concentration, per cent by mass; zero or more.</param>
     /// <param name="gelatinPercent">All dissolved gelatin, whatever is left of its strength, per cent by mass.</param>
-    public static BodyClass Of(double effectivePercent, double gelatinPercent)
+    internal static BodyClass Of(double effectivePercent, double gelatinPercent)
     {
         BodyClass set = Of(effectivePercent);
         return set == BodyClass.Watery && gelatinPercent >= ThickPercent ? BodyClass.Syrupy : set;

@@ -41,7 +41,7 @@ public sealed record BodyPrediction
     /// <param name="meltingShift">Shift of the melting point; below zero with fish.</param>
     /// <param name="fridgeTime">Time in the fridge asked about.</param>
     /// <param name="fridge">Temperature of the fridge.</param>
-    public static BodyPrediction Of(Ratio gelatin, Mass bloom, TemperatureDelta meltingShift, TimeSpan fridgeTime, Temperature fridge)
+    internal static BodyPrediction Of(Ratio gelatin, Mass bloom, TemperatureDelta meltingShift, TimeSpan fridgeTime, Temperature fridge)
     {
         double effective = GelStrength.EffectivePercent(gelatin.Percent, bloom.Grams);
         Temperature? sets = GelStrength.Setting(gelatin, bloom, meltingShift);

@@ -11,7 +11,7 @@ namespace Stockwright.Predicting;
 /// <param name="JoinsAt">When it goes in, since the heat went on.</param>
 /// <param name="LeavesAt">When it is lifted or strained out; null when it stays to the end of the history.</param>
 /// <param name="PieceSize">Size of the pieces; null for <see cref="CutClass.ReferencePiece"/>.</param>
-public sealed record CutInPot(
+internal sealed record CutInPot(
     string Id,
     CutClass Cut,
     Mass Mass,

@@ -21,7 +21,7 @@ public static class Extraction
     /// <param name="ph">Acidity of the liquor, 3.5 to 9; stock without acid is 6 to 7.</param>
     /// <param name="kitchenFactor">Times the collagen the cuts give up, 0.3 to 1.5; one for the published figures.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument lies outside its range.</exception>
-    public static ExtractionResult Run(IReadOnlyList<CutInPot> cuts, TemperatureHistory history, double ph = 6.5, double kitchenFactor = 1)
+    internal static ExtractionResult Run(IReadOnlyList<CutInPot> cuts, TemperatureHistory history, double ph = 6.5, double kitchenFactor = 1)
     {
         ArgumentNullException.ThrowIfNull(cuts);
         ArgumentNullException.ThrowIfNull(history);

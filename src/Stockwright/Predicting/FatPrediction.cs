@@ -20,7 +20,7 @@ public enum DefatMethod
 public static class DefatMethods
 {
     /// <summary>Fat beaten into the stock that no way of skimming takes, by mass of stock (estimate; SR28 has 0.09 g in 100 g of defatted beef stock).</summary>
-    public static Stated<Ratio> Emulsified { get; } = State(0.001, 0.0005, 0.002);
+    internal static Stated<Ratio> Emulsified { get; } = State(0.001, 0.0005, 0.002);
 
     /// <summary>Share of the free fat taken off (estimate).</summary>
     public static Stated<Ratio> Share(DefatMethod method) => method switch

@@ -9,12 +9,12 @@ public static class GelStrength
     public const double ReferenceBloomGrams = 225;
 
     /// <summary>Exponent of strength in concentration (estimate, 1.7 to 2.0).</summary>
-    public const double ConcentrationExponent = 1.8;
+    internal const double ConcentrationExponent = 1.8;
 
     private const double JudgedAtHours = 12;
 
     /// <summary>Below this no network forms (B.12, estimate): 0.6 % for 150 Bloom and above, more for weaker gelatin.</summary>
-    public static Ratio SettingThreshold(Mass bloom) =>
+    internal static Ratio SettingThreshold(Mass bloom) =>
         Ratio.FromPercent(bloom.Grams >= 150 ? 0.6 : 0.6 * Math.Pow(150 / Math.Max(bloom.Grams, 1), 0.75));
 
     /// <summary>Melting temperature, or null below the threshold (B.13, estimate; fit to 25 to 35 °C for mammals and birds).</summary>
@@ -33,7 +33,7 @@ public static class GelStrength
     }
 
     /// <summary>Setting temperature: 6 K below melting (4 to 8, estimate), or null below the threshold (B.13).</summary>
-    public static Temperature? Setting(Ratio concentration, Mass bloom, TemperatureDelta shift = default) =>
+    internal static Temperature? Setting(Ratio concentration, Mass bloom, TemperatureDelta shift = default) =>
         Melting(concentration, bloom, shift) is { } melts ? melts - TemperatureDelta.FromKelvins(6) : null;
 
     /// <summary>Strength after a time in the fridge, over that after 17 hours (B.14, estimate); zero in the first half hour, 1.15 at most.</summary>

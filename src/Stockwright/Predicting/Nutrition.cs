@@ -14,7 +14,7 @@ public sealed record NutritionFacts(Energy Energy, Mass Protein, Mass Fat, Mass 
     public Mass SaltEquivalent => Sodium * 2.5;
 
     /// <summary>Facts of a mass of stock (B.21).</summary>
-    public static NutritionFacts Of(StockComposition composition, Mass mass)
+    internal static NutritionFacts Of(StockComposition composition, Mass mass)
     {
         ArgumentNullException.ThrowIfNull(composition);
         return new NutritionFacts(
@@ -33,7 +33,7 @@ public sealed record NutritionFacts(Energy Energy, Mass Protein, Mass Fat, Mass 
 public sealed record Nutrition(NutritionFacts PerHundredMillilitres, Volume Portion, NutritionFacts PerPortion)
 {
     /// <summary>Nutrition of a stock.</summary>
-    public static Nutrition Of(StockComposition composition, Volume portion)
+    internal static Nutrition Of(StockComposition composition, Volume portion)
     {
         ArgumentNullException.ThrowIfNull(composition);
         Density density = composition.Density;

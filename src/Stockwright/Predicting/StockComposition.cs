@@ -47,6 +47,6 @@ public sealed record StockComposition
         new FoodComposition(Water, Protein, Fat, Sugars, Ratio.Zero, Minerals), Temperature.FromDegreesCelsius(20));
 
     /// <summary>Energy by the general factors: protein 4, fat 9, carbohydrate 4 kcal/g.</summary>
-    public Energy EnergyPer(Mass mass) => Energy.FromKilocalories(
+    internal Energy EnergyPer(Mass mass) => Energy.FromKilocalories(
         mass.Grams * ((4 * Protein.DecimalFractions) + (9 * Fat.DecimalFractions) + (4 * Sugars.DecimalFractions)));
 }

@@ -5,10 +5,10 @@ namespace Stockwright.Predicting;
 /// <summary>The pot's temperature at a moment.</summary>
 /// <param name="At">Time since the heat went on.</param>
 /// <param name="Temperature">Temperature of the liquor, 0 to 150 °C.</param>
-public readonly record struct TemperaturePoint(TimeSpan At, Temperature Temperature);
+internal readonly record struct TemperaturePoint(TimeSpan At, Temperature Temperature);
 
 /// <summary>What the liquor went through: heat-up, simmer, dips at top-ups, pressure, oven, cooling; straight lines between the points.</summary>
-public sealed class TemperatureHistory
+internal sealed class TemperatureHistory
 {
     /// <summary>Makes a history.</summary>
     /// <param name="points">At least two, in order of time; two at the same moment are a jump.</param>

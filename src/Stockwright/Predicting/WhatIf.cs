@@ -32,7 +32,7 @@ public sealed record TemperatureEffect(Temperature Simmer, Ratio Gelatin, Ratio 
 public static class WhatIf
 {
     /// <summary>A further step that adds less than this share is of small return.</summary>
-    public const double SmallReturnShare = 0.03;
+    internal const double SmallReturnShare = 0.03;
 
     private const double QuickHours = 2;
 

@@ -4,7 +4,7 @@ using Stockwright.Larder;
 namespace Stockwright.Predicting;
 
 /// <summary>A kind of wine, as the laws on sulphur dioxide tell them apart.</summary>
-public enum WineKind
+internal enum WineKind
 {
     /// <summary>White or rosé, its sugar unknown.</summary>
     White,
@@ -21,13 +21,13 @@ public enum WineKind
 /// <param name="Text">What the figure is for.</param>
 /// <param name="Source">Clause, and how it was read.</param>
 /// <param name="Provenance">Grade.</param>
-public sealed record SulphiteCeiling(double MilligramsPerLitre, string Text, string Source, Provenance Provenance);
+internal sealed record SulphiteCeiling(double MilligramsPerLitre, string Text, string Source, Provenance Provenance);
 
 /// <summary>
 /// What wine may bring of sulphites (B.22). Nobody knows what is in the bottle: the level is that of a wine at the legal ceiling
 /// of the place, sold as not quite dry where that is allowed more, for a label seldom tells the sugar.
 /// </summary>
-public static class WineSulphites
+internal static class WineSulphites
 {
     private const string European = "Delegated Regulation (EU) 2019/934, Annex I part B";
     private const string American = "27 CFR 4.22(b)(1)";

@@ -14,7 +14,7 @@ namespace Stockwright.Recipes;
 public sealed record HeatWords(string Title, string At, string For, string Reach, string Does, string Doing, string Done)
 {
     /// <summary>Below this nothing simmers, C: the trade simmers from about 85 C (185 F) and steeps or poaches under it (common practice, no source).</summary>
-    public const double LeastSimmerCelsius = 85;
+    internal const double LeastSimmerCelsius = 85;
 
     /// <summary>Of most stocks.</summary>
     public static HeatWords Usual { get; } = new("Simmer", "Simmer at", "for", "the simmer", "simmers", "simmering", "simmered");

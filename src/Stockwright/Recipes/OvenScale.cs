@@ -17,7 +17,7 @@ public static class OvenScale
     private const double PastTheEndCelsius = 15;
 
     /// <summary>All steps, coolest first.</summary>
-    public static IReadOnlyList<OvenStep> Steps { get; } =
+    internal static IReadOnlyList<OvenStep> Steps { get; } =
     [
         Step("¼", 110, 225),
         Step("½", 120, 250),

@@ -1,7 +1,7 @@
 namespace Stockwright.Recipes;
 
 /// <summary>What follows from the kind of stock alone.</summary>
-public static class StockKinds
+internal static class StockKinds
 {
     /// <summary>
     /// True when scum is lifted from it (common practice, no source). Kelp and dried things throw none, the raft of a consommé is not to be

@@ -8,13 +8,13 @@ namespace Stockwright.Simmering;
 public static class OwnHeat
 {
     /// <summary>What a slow cooker loses to the room for each kelvin it is warmer, W/K: crock, shell and lid together.</summary>
-    public static Stated<double> SlowLoss { get; } = SimmerAssumptions.Get("slow-loss");
+    internal static Stated<double> SlowLoss { get; } = SimmerAssumptions.Get("slow-loss");
 
     /// <summary>Power on low over the power on high, in the long run.</summary>
-    public static Stated<double> LowShare { get; } = SimmerAssumptions.Get("slow-low");
+    internal static Stated<double> LowShare { get; } = SimmerAssumptions.Get("slow-low");
 
     /// <summary>What the warm setting keeps it at.</summary>
-    public static Temperature Warm { get; } = Temperature.FromDegreesCelsius(SimmerAssumptions.Get("slow-warm").Value);
+    internal static Temperature Warm { get; } = Temperature.FromDegreesCelsius(SimmerAssumptions.Get("slow-warm").Value);
 
     /// <summary>The heater of a vessel, as a source of heat of its own.</summary>
     /// <param name="vessel">A vessel with its own heater, and the heater's power.</param>

@@ -30,7 +30,7 @@ public static class GelatinTopUp
     /// <param name="effective">Its effective concentration.</param>
     /// <param name="target">Effective concentration wanted.</param>
     /// <param name="powderBloom">Bloom strength on the packet, 50 to 300 g.</param>
-    public static StrengthAnswer<TopUpAdvice> ToEffective(Volume volume, Ratio effective, Ratio target, Mass powderBloom)
+    internal static StrengthAnswer<TopUpAdvice> ToEffective(Volume volume, Ratio effective, Ratio target, Mass powderBloom)
     {
         if (!(volume > Volume.Zero))
         {

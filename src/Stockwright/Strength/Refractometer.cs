@@ -36,7 +36,7 @@ public sealed record RefractometerEstimate(Stated<Ratio> Gelatin, Stated<Ratio> 
 public static class Refractometer
 {
     /// <summary>Degrees one per cent of salt adds (NaCl 0.00175 over sucrose 0.00144 [from memory]).</summary>
-    public const double BrixPerSaltPercent = 1.2;
+    internal const double BrixPerSaltPercent = 1.2;
 
     /// <summary>Top of the usual kitchen scale, °Brix.</summary>
     public const double UsualScale = 32;

@@ -11,7 +11,7 @@ namespace Stockwright.Cooling.Growth;
 public sealed record HeatInactivation(string Organism, TimeSpan DecimalReduction, Temperature Reference, double ZKelvins, string Source)
 {
     /// <summary>Vegetative C. perfringens in beef.</summary>
-    public static HeatInactivation VegetativePerfringens { get; } = new(
+    internal static HeatInactivation VegetativePerfringens { get; } = new(
         "Clostridium perfringens, vegetative", TimeSpan.FromMinutes(5.3), Temperature.FromDegreesCelsius(60), 7, "Juneja and Marmer 1998 [from memory]");
 
     /// <summary>Why a long boil does not make stock sterile.</summary>

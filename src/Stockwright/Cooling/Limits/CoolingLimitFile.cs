@@ -4,7 +4,7 @@ using Stockwright.Files;
 namespace Stockwright.Cooling.Limits;
 
 /// <summary>Reads a file of cooling limits.</summary>
-public static class CoolingLimitFile
+internal static class CoolingLimitFile
 {
     /// <summary>Reads the limits of a file.</summary>
     /// <param name="json">Text of the file.</param>
