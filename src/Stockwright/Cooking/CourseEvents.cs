@@ -1,7 +1,6 @@
 using Stockwright.Kitchen;
 using Stockwright.Logbook;
 using Stockwright.Physics;
-using Stockwright.Planning;
 using Stockwright.Simmering;
 
 namespace Stockwright.Cooking;

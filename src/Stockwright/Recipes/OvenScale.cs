@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Stockwright.Recipes;

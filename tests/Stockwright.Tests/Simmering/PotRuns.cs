@@ -1,7 +1,6 @@
 using Stockwright.Kitchen;
 using Stockwright.Simmering;
 using Stockwright.Tests.Planning;
-using UnitsNet;
 
 namespace Stockwright.Tests.Simmering;
 

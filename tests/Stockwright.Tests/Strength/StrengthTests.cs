@@ -1,6 +1,5 @@
 using CsCheck;
 using Stockwright.Kitchen;
-using Stockwright.Physics;
 using Stockwright.Predicting;
 using Stockwright.Strength;
 using UnitsNet;

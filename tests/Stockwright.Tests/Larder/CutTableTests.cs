@@ -3,7 +3,7 @@ using Stockwright.Evidence;
 using Stockwright.Larder;
 using Xunit;
 
-namespace Stockwright.Tests.Predicting;
+namespace Stockwright.Tests.Larder;
 
 /// <summary>Every number of the standing cuts against a literal copy (Predicting/Data), so that none changes unseen.</summary>
 public sealed class CutTableTests

@@ -1,11 +1,12 @@
 using Stockwright.Cooling;
 using Stockwright.Cooling.Limits;
 using Stockwright.Cooling.Readings;
+using Stockwright.Tests.Cooling.Limits;
 using Stockwright.Tests.Physics;
 using UnitsNet;
 using Xunit;
 
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Cooling.Readings;
 
 /// <summary>Rates from readings (Hedeen, Schaffner and Brown, J Environ Health 2022, abstract: the two-point formula) and what follows from them.</summary>
 public sealed class CoolingRateTests

@@ -8,7 +8,7 @@ using Xunit;
 namespace Stockwright.Tests.Planning;
 
 /// <summary>Roasting and blanching.</summary>
-public sealed class PreparationTests
+public sealed class PreparationStepTests
 {
     // Estimate: heavy bones 12 to 18 kg/m2, so 2.0 to 3.1 kg on a GN 1/1 of 0.172 m2.
     [Fact]

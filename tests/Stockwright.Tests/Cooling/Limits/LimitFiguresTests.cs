@@ -2,7 +2,7 @@ using System.Globalization;
 using Stockwright.Cooling.Limits;
 using Xunit;
 
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Cooling.Limits;
 
 /// <summary>
 /// Every figure of every cooling limit, written here from its source: standing and grade, stages in the units printed (hours from

@@ -2,7 +2,7 @@ using Stockwright.Cooling.Limits;
 using Stockwright.Cooling.Readings;
 using Xunit;
 
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Cooling.Readings;
 
 /// <summary>Lists of readings as people type and export them; every row is kept or handed back with a reason.</summary>
 public sealed class ReadingTests

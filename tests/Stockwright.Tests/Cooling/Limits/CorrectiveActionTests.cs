@@ -2,7 +2,7 @@ using Stockwright.Cooling.Limits;
 using Stockwright.Evidence;
 using Xunit;
 
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Cooling.Limits;
 
 /// <summary>What to do about a missed stage (US National Restaurant Association page, school operating procedures [from memory]; the codes' own words).</summary>
 public sealed class CorrectiveActionTests

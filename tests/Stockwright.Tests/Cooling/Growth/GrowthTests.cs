@@ -1,10 +1,11 @@
 using Stockwright.Cooling;
 using Stockwright.Cooling.Growth;
+using Stockwright.Tests.Cooling.Limits;
 using Stockwright.Tests.Physics;
 using UnitsNet;
 using Xunit;
 
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Cooling.Growth;
 
 /// <summary>The growth indicator: rates, closed form, integrated rows (computed for the project by RK4), and published observations with their scatter.</summary>
 public sealed class GrowthTests

@@ -3,7 +3,7 @@ using Stockwright.Cooling.Limits;
 using UnitsNet;
 using Xunit;
 
-namespace Stockwright.Tests.Cooling;
+namespace Stockwright.Tests.Cooling.Limits;
 
 /// <summary>Every pass and fail row of the limits, with its clause, at and beside the boundary, in °C and in °F.</summary>
 public sealed class LimitTests

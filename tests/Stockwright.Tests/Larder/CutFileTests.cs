@@ -1,10 +1,11 @@
 using Stockwright.Evidence;
 using Stockwright.Files;
 using Stockwright.Larder;
+using Stockwright.Tests.Predicting;
 using UnitsNet;
 using Xunit;
 
-namespace Stockwright.Tests.Predicting;
+namespace Stockwright.Tests.Larder;
 
 /// <summary>The file of cuts: what it must hold, and how it refuses.</summary>
 public sealed class CutFileTests
