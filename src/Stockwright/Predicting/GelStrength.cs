@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace Stockwright.Predicting;
 
-/// <summary>Strength, setting and melting of a gelatin gel (equations B.9 to B.14 in docs/equations-body.md).</summary>
+/// <summary>Strength, setting and melting of a gelatin gel (equations B.10 to B.14 in docs/equations-body.md).</summary>
 public static class GelStrength
 {
     /// <summary>Bloom the effective concentration is stated in, g.</summary>
