@@ -199,8 +199,8 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
         // The moment may differ: it was put right by the device's clock at the time of each sending.
         bool same = row.BatchId == entry.BatchId
             && row.Corrects == entry.Corrects
-            && string.Equals(row.Kind, FactWords.Of(entry.Fact), StringComparison.Ordinal)
-            && string.Equals(row.Body, FactCodec.Write(entry.Fact), StringComparison.Ordinal);
+            && string.Equals(row.Kind, FactDocument.Word(entry.Fact), StringComparison.Ordinal)
+            && string.Equals(row.Body, FactDocument.Write(entry.Fact), StringComparison.Ordinal);
         return same
             ? new Appended(AppendStanding.StoredBefore, await NumberedAsync(context, row, cancellationToken))
             : new Appended(AppendStanding.IdInUse, null);
@@ -218,8 +218,8 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
         Who = entry.Who,
         DeviceOffsetSeconds = entry.DeviceOffset?.TotalSeconds,
         DeviceZone = entry.DeviceZone,
-        Kind = FactWords.Of(entry.Fact),
-        Body = FactCodec.Write(entry.Fact),
+        Kind = FactDocument.Word(entry.Fact),
+        Body = FactDocument.Write(entry.Fact),
         Corrects = entry.Corrects,
     };
 
@@ -241,7 +241,7 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
     {
         try
         {
-            return FactCodec.Read(row.Kind, row.Body);
+            return FactDocument.Read(row.Kind, row.Body);
         }
         catch (FactFormatException)
         {

@@ -171,8 +171,8 @@ internal static class ThermometerLoad
         {
             id.Value = Guid.CreateVersion7(began).ToString().ToUpperInvariant();
             at.Value = moment.UtcDateTime.ToString("yyyy-MM-dd HH:mm:ss.FFFFFFF", CultureInfo.InvariantCulture);
-            kind.Value = FactWords.Of(fact);
-            body.Value = FactCodec.Write(fact);
+            kind.Value = FactDocument.Word(fact);
+            body.Value = FactDocument.Write(fact);
             insert.ExecuteNonQuery();
         }
 

@@ -21,10 +21,10 @@ internal sealed class LogEntryEntity
 
     public required string DeviceZone { get; set; }
 
-    /// <summary>Word of the fact, as in <see cref="Logbook.FactWords"/>.</summary>
+    /// <summary>Word of the fact, as in <see cref="Logbook.FactDocument"/>.</summary>
     public required string Kind { get; set; }
 
-    /// <summary>The fact, as written by <see cref="Logbook.FactCodec"/>.</summary>
+    /// <summary>The fact, as written by <see cref="Logbook.FactDocument"/>.</summary>
     public required string Body { get; set; }
 
     public Guid? Corrects { get; set; }

@@ -151,11 +151,13 @@ internal sealed class JsonRow
             return whenMissing ?? throw Missing(field);
         }
 
-        // Only names: Enum.TryParse alone would also take "7".
-        return Enum.TryParse(text, ignoreCase: true, out TEnum value) && Enum.IsDefined(value) && char.IsAsciiLetter(text[0]) && !text.Contains(',', StringComparison.Ordinal)
-            ? value
-            : throw Fail($"'{field}' is '{text}'; it must be one of {string.Join(", ", Enum.GetNames<TEnum>())}");
+        return TryName(text, out TEnum value) ? value : throw Fail($"'{field}' is '{text}'; it must be one of {string.Join(", ", Enum.GetNames<TEnum>())}");
     }
+
+    /// <summary>Reads one name: Enum.TryParse alone would also take "7", or two names.</summary>
+    internal static bool TryName<TEnum>(string? text, out TEnum value)
+        where TEnum : struct, Enum =>
+        Enum.TryParse(text, ignoreCase: true, out value) && Enum.IsDefined(value) && char.IsAsciiLetter(text![0]) && !text.Contains(',', StringComparison.Ordinal);
 
     /// <summary>Reads <c>[value, low, high, "grade", "source key"]</c>.</summary>
     internal Stated<double>? OptionalStated(string field, IReadOnlyDictionary<string, string> sources)

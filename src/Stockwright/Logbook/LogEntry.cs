@@ -5,6 +5,9 @@ namespace Stockwright.Logbook;
 /// </summary>
 public sealed record LogEntry
 {
+    /// <summary>A clock may be ahead by this much (estimate: a minute hand read a little ahead is no mistake).</summary>
+    public static readonly TimeSpan ClockSlack = TimeSpan.FromMinutes(2);
+
     /// <summary>Made where the entry was made, so that the same entry delivered twice is known again.</summary>
     public required Guid Id { get; init; }
 

@@ -36,7 +36,7 @@ internal static class CourseGenerator
             new LogFact.Skimmed(),
             new LogFact.OffTheBoil(),
             new LogFact.Simmers(),
-            new LogFact.BoiledOver(null),
+            new LogFact.BoiledOver(),
             new LogFact.RanLow(),
             new LogFact.Paused(),
             new LogFact.Resumed(),

@@ -50,7 +50,7 @@ public class EntryChecksTests
         new LogFact.HeatLost(null),
         new LogFact.SpentWeighed(Made.Planned.SpentSolids.Low * 0.5),
         new LogFact.SpentWeighed(Made.Planned.SpentSolids.High * 1.1),
-        new LogFact.BoiledOver(null),
+        new LogFact.BoiledOver(),
         new LogFact.Noted("smells right"),
         new LogFact.Closed("less celery", TimeSpan.FromHours(2), Energy.FromKilowattHours(3)),
     ];

@@ -28,7 +28,7 @@ internal static class Facts
     private static readonly Gen<LidPosition> Lid = Gen.OneOf(
         Gen.Const(LidPosition.Off), Gen.Const(LidPosition.On), Gen.Double[0.01, 0.6].Select(open => LidPosition.Ajar(Ratio.FromDecimalFractions(open))));
 
-    /// <summary>One generator a word, in the order of <see cref="FactWords.All"/>.</summary>
+    /// <summary>One generator a word, in the order of <see cref="FactDocument.Words"/>.</summary>
     public static readonly Gen<LogFact>[] Each =
     [
         Text.Where(text => text.Length > 0).Select(LogFact (key) => new LogFact.StepDone(key)),

@@ -32,7 +32,7 @@ public sealed class StoredFactTests
         { "heat-lost", """{"until":"2026-11-26T03:40:00.1234567+00:00","why":"flame out"}""", new LogFact.HeatLost(new DateTimeOffset(2026, 11, 26, 3, 40, 0, TimeSpan.Zero).AddTicks(1234567), "flame out") },
         { "off-the-boil", "{}", new LogFact.OffTheBoil() },
         { "simmers", "{}", new LogFact.Simmers() },
-        { "boiled-over", "{}", new LogFact.BoiledOver(null) },
+        { "boiled-over", "{}", new LogFact.BoiledOver() },
         { "boiled-over", """{"lostCubicMetres":0.0005}""", new LogFact.BoiledOver(Volume.FromCubicMeters(0.0005)) },
         { "ran-low", "{}", new LogFact.RanLow() },
         { "paused", "{}", new LogFact.Paused() },
@@ -71,7 +71,7 @@ public sealed class StoredFactTests
         { "temperature", """{"place":"pot","probe":null,"degreesFahrenheit":null,"degreesCelsius":20}""", new LogFact.TemperatureRead(Temperature.FromDegreesCelsius(20), ReadingPlace.Pot) },
         { "heat-lost", """{"until":"2026-11-26T03:40:00Z","why":null}""", new LogFact.HeatLost(new DateTimeOffset(2026, 11, 26, 3, 40, 0, TimeSpan.Zero)) },
         { "heat-lost", """{"until":"2026-11-26T04:40:00+01:00"}""", new LogFact.HeatLost(new DateTimeOffset(2026, 11, 26, 3, 40, 0, TimeSpan.Zero)) },
-        { "boiled-over", """{"lostCubicMetres":null}""", new LogFact.BoiledOver(null) },
+        { "boiled-over", """{"lostCubicMetres":null}""", new LogFact.BoiledOver() },
         { "closed", """{"nextTime":null,"attendedSeconds":null,"meteredJoules":null}""", new LogFact.Closed() },
     };
 
@@ -79,15 +79,15 @@ public sealed class StoredFactTests
     [MemberData(nameof(Stored))]
     public void What_is_stored_is_read_and_written_letter_for_letter(string word, string json, LogFact fact)
     {
-        Assert.Equal(fact, FactCodec.Read(word, json));
-        Assert.Equal(json, FactCodec.Write(fact));
-        Assert.Equal(word, FactWords.Of(fact));
+        Assert.Equal(fact, FactDocument.Read(word, json));
+        Assert.Equal(json, FactDocument.Write(fact));
+        Assert.Equal(word, FactDocument.Word(fact));
     }
 
     [Theory]
     [MemberData(nameof(AlsoRead))]
-    public void What_was_put_right_by_hand_is_read(string word, string json, LogFact fact) => Assert.Equal(fact, FactCodec.Read(word, json));
+    public void What_was_put_right_by_hand_is_read(string word, string json, LogFact fact) => Assert.Equal(fact, FactDocument.Read(word, json));
 
     [Fact]
-    public void Every_kind_is_here() => Assert.Equal(FactWords.All, Stored.Select(row => row.Data.Item1).Distinct(StringComparer.Ordinal), StringComparer.Ordinal);
+    public void Every_kind_is_here() => Assert.Equal(FactDocument.Words, Stored.Select(row => row.Data.Item1).Distinct(StringComparer.Ordinal), StringComparer.Ordinal);
 }

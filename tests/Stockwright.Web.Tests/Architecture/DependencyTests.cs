@@ -28,7 +28,7 @@ public class DependencyTests
         ["Predicting"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning"],
         ["Cooling"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Simmering"],
         ["Keeping"] = ["Evidence", "Files", "Measures", "Numerics", "Physics", "Kitchen", "Cooling"],
-        ["Logbook"] = ["Evidence", "Files", "Measures", "Kitchen", "Predicting", "Planning", "Cooling"],
+        ["Logbook"] = ["Evidence", "Files", "Measures", "Kitchen", "Simmering", "Predicting", "Planning", "Cooling"],
         ["Cooking"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Recipes", "Simmering", "Planning", "Predicting", "Cooling", "Keeping", "Logbook", "Strength"],
         ["Strength"] = ["Evidence", "Measures", "Numerics", "Physics", "Kitchen", "Larder", "Simmering", "Planning", "Predicting"],
     };

@@ -33,7 +33,7 @@ public sealed record EntryDocument(
         entry.Who,
         entry.DeviceOffset?.TotalSeconds,
         entry.DeviceZone,
-        FactWords.Of(entry.Fact),
-        System.Text.Json.JsonDocument.Parse(FactCodec.Write(entry.Fact)).RootElement.Clone(),
+        FactDocument.Word(entry.Fact),
+        System.Text.Json.JsonDocument.Parse(FactDocument.Write(entry.Fact)).RootElement.Clone(),
         entry.Corrects);
 }

@@ -6,7 +6,7 @@ internal static class EntryFields
     /// <summary>Key made by the device (a GUID); a repeat with the same key is the same entry.</summary>
     public const string Entry = "entry";
 
-    /// <summary>Kind, a word of <see cref="Logbook.FactWords"/>.</summary>
+    /// <summary>Kind, a word of <see cref="Logbook.FactDocument"/>.</summary>
     public const string Kind = "kind";
 
     /// <summary>When it happened, by the kitchen's clock: blank for now, <c>14:20</c>, or <c>2026-12-31 14:20</c>.</summary>

@@ -5,7 +5,7 @@ using Stockwright.Recipes;
 namespace Stockwright.Web.Features.Cooking.Log;
 
 /// <summary>A kind of entry as a button.</summary>
-/// <param name="Kind">Word of <see cref="FactWords"/>.</param>
+/// <param name="Kind">Word of <see cref="FactDocument"/>.</param>
 /// <param name="Title">On the button.</param>
 /// <param name="Said">What an entry of it says, while it waits to be delivered.</param>
 /// <param name="IsOneTap">True when the tap alone makes the entry.</param>

@@ -19,7 +19,7 @@ internal static class EntryTyping
             : clock.Units;
         Typing typing = new(units);
         typing.Put(PlanFields.Units, ReaderUnits.Word(units))
-            .Put(EntryFields.Kind, FactWords.Of(entry.Fact))
+            .Put(EntryFields.Kind, FactDocument.Word(entry.Fact))
             .Put(EntryFields.At, clock.Typed(entry.HappenedAt))
             .Put(EntryFields.Who, entry.Who);
         Fact(typing, entry.Fact, clock);

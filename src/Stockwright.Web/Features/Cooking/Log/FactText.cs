@@ -75,7 +75,7 @@ public sealed class FactText
         LogFact.Closed closed => Closed(closed),
         LogFact.NeverCooked aside => With("Put aside: never cooked", aside.Why),
         LogFact.Withdrawn withdrawn => With("Taken back", withdrawn.Why),
-        _ => FactWords.Of(fact),
+        _ => FactDocument.Word(fact),
     };
 
     /// <summary>The figure of an entry, with its unit as it is exported; null when it has none.</summary>

@@ -36,7 +36,7 @@ internal static class LogCsv
                     Text(view.Zone.Id),
                     KitchenClock.Utc(entry.ReceivedAt),
                     Text(entry.Who),
-                    FactWords.Of(entry.Fact),
+                    FactDocument.Word(entry.Fact),
                     Text(words.Of(entry.Fact)),
                     figure is { } measured ? Math.Round(measured.Value, 6).ToString(CultureInfo.InvariantCulture) : "",
                     figure?.Unit ?? "",
