@@ -79,7 +79,7 @@ builder.Services.AddHttpContextAccessor();
 builder.Services.AddReaderUnits();
 builder.Services.AddFriendlyErrors();
 builder.Services.AddWorkLimits();
-builder.Services.AddOpenApi(document => document.AddDocumentTransformer((description, _, _) =>
+builder.Services.AddOpenApi(document => document.AddSchemaTransformer(EntryInput.Describe).AddDocumentTransformer((description, _, _) =>
 {
     description.Info.Title = "Stockwright";
     description.Info.Version = "1";

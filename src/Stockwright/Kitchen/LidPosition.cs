@@ -20,8 +20,8 @@ public enum LidKind
 /// <param name="OpenFraction">Open part of the mouth area; one when off, zero when on, between 0.01 and 0.6 when ajar.</param>
 public readonly record struct LidPosition(LidKind Kind, Ratio OpenFraction)
 {
-    /// <summary>Open part of the mouth under a lid ajar.</summary>
-    public static readonly (Ratio Least, Ratio Most) AjarRange = (Ratio.FromDecimalFractions(0.01), Ratio.FromDecimalFractions(0.6));
+    /// <summary>Least and most of the mouth that a lid ajar leaves open.</summary>
+    public static readonly (Ratio Least, Ratio Most) OpenRange = (Ratio.FromDecimalFractions(0.01), Ratio.FromDecimalFractions(0.6));
 
     /// <summary>No lid.</summary>
     public static LidPosition Off { get; } = new(LidKind.Off, Ratio.FromDecimalFractions(1));
@@ -34,7 +34,7 @@ public readonly record struct LidPosition(LidKind Kind, Ratio OpenFraction)
     /// <exception cref="ArgumentOutOfRangeException">The fraction lies outside that range.</exception>
     public static LidPosition Ajar(Ratio openFraction)
     {
-        if (!(openFraction >= AjarRange.Least && openFraction <= AjarRange.Most))
+        if (!(openFraction.DecimalFractions >= OpenRange.Least.DecimalFractions && openFraction.DecimalFractions <= OpenRange.Most.DecimalFractions))
         {
             throw new ArgumentOutOfRangeException(nameof(openFraction), openFraction, "A lid ajar leaves 1 to 60 % of the mouth open.");
         }

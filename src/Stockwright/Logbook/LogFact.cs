@@ -190,7 +190,7 @@ public abstract record LogFact
         internal double? OpenFraction => Lid.Kind == LidKind.Ajar ? Lid.OpenFraction.DecimalFractions : null;
 
         internal override void Check(FactChecks checks) => checks.Need(
-            Enum.IsDefined(Lid.Kind) && (Lid.Kind != LidKind.Ajar || (Lid.OpenFraction >= LidPosition.AjarRange.Least && Lid.OpenFraction <= LidPosition.AjarRange.Most)),
+            Enum.IsDefined(Lid.Kind) && (Lid.Kind != LidKind.Ajar || (Lid.OpenFraction >= LidPosition.OpenRange.Least && Lid.OpenFraction <= LidPosition.OpenRange.Most)),
             "lid",
             "A lid ajar leaves 1 to 60 % of the mouth open.");
     }

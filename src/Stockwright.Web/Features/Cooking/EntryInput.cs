@@ -1,5 +1,9 @@
 using System.ComponentModel;
 using System.Text.Json.Serialization;
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
+using Stockwright.Logbook;
+using Stockwright.Web.Features.Cooking.Log;
 using Stockwright.Web.Fields;
 
 namespace Stockwright.Web.Features.Cooking;
@@ -10,11 +14,13 @@ namespace Stockwright.Web.Features.Cooking;
 /// </summary>
 public sealed record EntryInput
 {
+    /// <summary>RFC 8259, section 6, as the framework writes it for numbers that may be text.</summary>
+    private const string Number = @"^-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?$";
+
     [Description("Key of the entry, a GUID made by the sender. Sent again with the same key it is the same entry, and is answered as the first time.")]
     public required Guid Entry { get; init; }
 
-    [Description("step-done, level, water, temperature, skimmed, heat-moved, lid, heat-lost, off-the-boil, simmers, boiled-over, ran-low, paused, resumed, strained, spent, "
-        + "cooling-began, no-thermometer, correction-made, fat, refractometer, set-felt, portioned, note, closed, never-cooked or withdrawn.")]
+    [Description("Kind of entry.")]
     public required string Kind { get; init; }
 
     [Description("Measures of the numbers: metric (default) or us.")]
@@ -44,77 +50,39 @@ public sealed record EntryInput
     [JsonPropertyName("device-zone")]
     public string? DeviceZone { get; init; }
 
-    [Description("step-done: key of the step.")]
-    public string? Step { get; init; }
+    /// <summary>Describes the kinds, and the fields of each, by their rows.</summary>
+    internal static Task Describe(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancellationToken)
+    {
+        if (context.JsonTypeInfo.Type != typeof(EntryInput) || context.JsonPropertyInfo is not null)
+        {
+            return Task.CompletedTask;
+        }
 
-    [Description("level: distance from the rim down; cm or in.")]
-    public double? Below { get; init; }
+        IDictionary<string, IOpenApiSchema> properties = schema.Properties!;
+        string[] words = [.. FactDocument.Words.Where(word => !EntryKinds.Find(word)!.HasPicture)];
+        properties["kind"].Description = $"{string.Join(", ", words[..^1])} or {words[^1]}.";
+        foreach (IGrouping<string, (EntryKind Kind, EntryField Field)> like in EntryRows.All
+            .SelectMany(kind => kind.Fields.Where(field => field.Description is not null).Select(field => (kind, field))).GroupBy(row => row.field.Name, StringComparer.Ordinal))
+        {
+            bool isNumber = like.First().Field.Shape == EntryFieldShape.Number;
+            properties[like.Key] = new OpenApiSchema
+            {
+                Description = string.Join("; ", like.GroupBy(row => row.Field.Description + UnitsOf(row.Field.Measure), StringComparer.Ordinal)
+                    .Select(same => $"{string.Join(", ", same.Select(row => row.Kind.Word))}: {same.Key}")) + ".",
 
-    [Description("water: added; L or qt.")]
-    public double? Water { get; init; }
+                // Numbers may also be text as a cook writes it.
+                Type = JsonSchemaType.Null | JsonSchemaType.String | (isNumber ? JsonSchemaType.Number : 0),
+                Format = isNumber ? "double" : null,
+                Pattern = isNumber ? Number : null,
+            };
+        }
 
-    [Description("temperature: as read; degrees Celsius or Fahrenheit.")]
-    public double? Degrees { get; init; }
+        return Task.CompletedTask;
+    }
 
-    [Description("temperature: pot (default) or cooling.")]
-    public string? Place { get; init; }
-
-    [Description("temperature: which thermometer.")]
-    public string? Probe { get; init; }
-
-    [Description("heat-moved: stable name of the hob, or oven, or none.")]
-    public string? Hob { get; init; }
-
-    [Description("lid: off, ajar or on.")]
-    public string? Lid { get; init; }
-
-    [Description("lid ajar: open part of the mouth, in per cent.")]
-    [JsonPropertyName("lid-open")]
-    public double? LidOpen { get; init; }
-
-    [Description("heat-lost: when it came back; left out while it is away.")]
-    public string? Until { get; init; }
-
-    [Description("heat-lost, paused, never-cooked, withdrawn: why.")]
-    public string? Why { get; init; }
-
-    [Description("boiled-over: lost over the rim; L or qt.")]
-    public double? Lost { get; init; }
-
-    [Description("strained: stock; L or qt.")]
-    public double? Strained { get; init; }
-
-    [Description("cooling-began: how.")]
-    public string? Method { get; init; }
-
-    [Description("correction-made: keep-cooling, reheat, discard or put-away.")]
-    public string? Action { get; init; }
-
-    [Description("spent: weight of the drained solids; kg or lb.")]
-    public double? Spent { get; init; }
-
-    [Description("fat: weight; g or oz.")]
-    public double? Fat { get; init; }
-
-    [Description("refractometer: degrees Brix.")]
-    public double? Brix { get; init; }
-
-    [Description("set-felt: watery, syrupy, trembling, soft-jelly, firm-jelly, very-firm, demi-glace or glace.")]
-    public string? Body { get; init; }
-
-    [Description("portioned: stock; L or qt.")]
-    public double? Portioned { get; init; }
-
-    [Description("note, correction-made: in the cook's words; no-thermometer: how the cook can tell that it is cold.")]
-    public string? Text { get; init; }
-
-    [Description("closed: what to change next time.")]
-    [JsonPropertyName("next-time")]
-    public string? NextTime { get; init; }
-
-    [Description("closed: own time spent, in hours.")]
-    public double? Attended { get; init; }
-
-    [Description("closed: energy off the meter, in kWh.")]
-    public double? Metered { get; init; }
+    private static string UnitsOf(Measure? measure) => measure is null || measure.Metric.Label.Length == 0 ? ""
+        : measure == Measure.Temperature ? "; degrees Celsius or Fahrenheit"
+        : measure == Measure.Percent ? ", in per cent"
+        : measure.Metric == measure.Us ? $", in {measure.Metric.Label}"
+        : $"; {measure.Metric.Label} or {measure.Us.Label}";
 }

@@ -1,6 +1,6 @@
 namespace Stockwright.Web.Features.Cooking.Log;
 
-/// <summary>Names of the fields of an entry, in forms, in the outbox and in the HTTP interface.</summary>
+/// <summary>Names of the fields every entry may have, and of those named on other pages; the rest stand in <see cref="EntryRows"/>.</summary>
 internal static class EntryFields
 {
     /// <summary>Key made by the device (a GUID); a repeat with the same key is the same entry.</summary>
@@ -29,29 +29,9 @@ internal static class EntryFields
     /// <summary>IANA zone of the device; set by script.</summary>
     public const string DeviceZone = "device-zone";
 
+    /// <summary>Step of the plan that was done.</summary>
     public const string Step = "step";
-    public const string Below = "below";
-    public const string Water = "water";
-    public const string Degrees = "degrees";
-    public const string Place = "place";
-    public const string Probe = "probe";
-    public const string Hob = "hob";
-    public const string Lid = "lid";
-    public const string LidOpen = "lid-open";
-    public const string Until = "until";
-    public const string Why = "why";
-    public const string Lost = "lost";
-    public const string Strained = "strained";
-    public const string Spent = "spent";
-    public const string Method = "method";
-    public const string Action = "action";
-    public const string Fat = "fat";
-    public const string Brix = "brix";
-    public const string Body = "body";
-    public const string Portioned = "portioned";
-    public const string Text = "text";
+
+    /// <summary>The picture, sent as a file.</summary>
     public const string Photo = "photo";
-    public const string NextTime = "next-time";
-    public const string Attended = "attended";
-    public const string Metered = "metered";
 }

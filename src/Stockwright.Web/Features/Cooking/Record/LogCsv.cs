@@ -26,7 +26,7 @@ internal static class LogCsv
         foreach (LogEntry entry in view.Log.All)
         {
             LogEntry? newer = view.Log.SupersededBy(entry);
-            (double Value, string Unit)? figure = FactText.Figure(entry.Fact);
+            (double Value, string Unit)? figure = EntryKinds.Of(entry.Fact).FigureOf(entry.Fact);
             Row(
                 csv,
                 [

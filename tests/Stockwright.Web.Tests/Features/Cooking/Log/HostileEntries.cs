@@ -6,7 +6,14 @@ namespace Stockwright.Web.Tests.Features.Cooking.Log;
 /// <summary>Entries a careless hand, a broken program or an ill will might send.</summary>
 internal static class HostileEntries
 {
-    private static readonly string[] Fields = [.. typeof(EntryFields).GetFields().Select(field => (string)field.GetRawConstantValue()!), "units", "v", "_handler", "", "kind[]"];
+    /// <summary>Every field of an entry: those that all have, and those of one kind.</summary>
+    public static readonly string[] Fields =
+    [
+        .. typeof(EntryFields).GetFields().Select(field => (string)field.GetRawConstantValue()!)
+            .Concat(EntryRows.All.SelectMany(kind => kind.Fields).Select(field => field.Name)).Distinct(StringComparer.Ordinal),
+    ];
+
+    private static readonly string[] Names = [.. Fields, "units", "v", "_handler", "", "kind[]"];
 
     private static readonly string[] Values =
     [
@@ -28,6 +35,6 @@ internal static class HostileEntries
     public static Gen<KeyValuePair<string, string>[]> Forms(string[] kinds) => Gen.Select(
         Gen.Frequency((9, Gen.OneOfConst(kinds)), (1, Text)),
         Gen.Frequency((9, Gen.Guid.Select(id => id.ToString())), (1, Text)),
-        Gen.Select(Gen.Frequency((12, Gen.OneOfConst(Fields)), (1, Gen.String[0, 20])), Text).Select((name, value) => KeyValuePair.Create(name, value)).Array[0, 12],
+        Gen.Select(Gen.Frequency((12, Gen.OneOfConst(Names)), (1, Gen.String[0, 20])), Text).Select((name, value) => KeyValuePair.Create(name, value)).Array[0, 12],
         (kind, key, more) => (KeyValuePair<string, string>[])[KeyValuePair.Create("entry", key), KeyValuePair.Create("kind", kind), .. more]);
 }
