@@ -79,14 +79,19 @@ builder.Services.AddHttpContextAccessor();
 builder.Services.AddReaderUnits();
 builder.Services.AddFriendlyErrors();
 builder.Services.AddWorkLimits();
-builder.Services.AddOpenApi(document => document.AddSchemaTransformer(EntryInput.Describe).AddDocumentTransformer((description, _, _) =>
+builder.Services.AddOpenApi(document =>
 {
-    description.Info.Title = "Stockwright";
-    description.Info.Version = "1";
-    description.Info.Description = "Plans batches of stock. Quantities are in SI units, named by their unit.";
-    description.Servers = [];
-    return Task.CompletedTask;
-}));
+    document.AddSchemaTransformer(EntryInput.Describe);
+    document.Describe<PlanInput>(PlanFields.All);
+    document.AddDocumentTransformer((description, _, _) =>
+    {
+        description.Info.Title = "Stockwright";
+        description.Info.Version = "1";
+        description.Info.Description = "Plans batches of stock. Quantities are in SI units, named by their unit.";
+        description.Servers = [];
+        return Task.CompletedTask;
+    });
+});
 builder.Services.ConfigureHttpJsonOptions(json => json.SerializerOptions.Converters.Add(
     new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false)));
 builder.Services.AddStorage(options);

@@ -24,6 +24,20 @@ internal sealed class Typing(UnitSystem units)
 
     public Typing Put(string field, Measure measure, double? si) => Put(field, si is { } value ? Text(measure, value, units) : null);
 
+    public Typing Put<T>(FieldRow<T> row, T? value)
+        where T : struct => Put(row.Name, value is { } typed ? row.Text(typed, units, Tolerance) : null);
+
+    /// <summary>Every value of a record, the usual ones too.</summary>
+    public Typing Put<TRecord>(IEnumerable<FieldBinding<TRecord>> fields, TRecord record)
+    {
+        foreach (FieldBinding<TRecord> field in fields)
+        {
+            Put(field.Row.Name, field.Text(record, units, Tolerance));
+        }
+
+        return this;
+    }
+
     public Typing Put(string field, int whole) => Put(field, whole.ToString(CultureInfo.InvariantCulture));
 
     public Typing Tick(string field, bool ticked) => Put(field, ticked ? "1" : null);

@@ -2,6 +2,7 @@ using System.Globalization;
 using Stockwright.Evidence;
 using Stockwright.Measures;
 using Stockwright.Predicting;
+using Stockwright.Web.Fields;
 using UnitsNet;
 
 namespace Stockwright.Web.Wording;
@@ -10,8 +11,8 @@ namespace Stockwright.Web.Wording;
 internal static class BodyText
 {
     /// <summary>Classes of body with their words in links and forms.</summary>
-    public static readonly (string Word, BodyClass Value)[] Bodies =
-        [.. Enum.GetValues<BodyClass>().Select(body => (BodyClasses.Name(body).Replace(' ', '-'), body))];
+    public static readonly IReadOnlyList<FieldWord<BodyClass>> Bodies =
+        [.. Enum.GetValues<BodyClass>().Select(body => new FieldWord<BodyClass>(BodyClasses.Name(body).Replace(' ', '-'), body, $"{BodyClasses.Name(body)}: {BodyClasses.Look(body)}"))];
 
     /// <summary>A chance in tenths: <c>7 in 10</c>; beyond nine and a half and below a half in words.</summary>
     public static string Chance(Ratio chance)

@@ -34,6 +34,9 @@ public sealed record Hob
     /// <summary>Smallest and largest rated power accepted.</summary>
     public static readonly (Power Least, Power Most) PowerRange = (Power.FromWatts(200), Power.FromKilowatts(60));
 
+    /// <summary>Least and most of the power that may reach the pot, as the cook measured it.</summary>
+    public static readonly (Ratio Least, Ratio Most) EfficiencyRange = (Ratio.FromDecimalFractions(0.05), Ratio.FromDecimalFractions(1));
+
     /// <summary>Stable name used in links.</summary>
     public required string Id { get; init; }
 

@@ -14,6 +14,12 @@ public sealed record Pot
     /// <summary>Smallest and largest inner height accepted; a pot taller than this does not stand in a kitchen.</summary>
     public static readonly (Length Least, Length Most) HeightRange = (Length.FromCentimeters(4), Length.FromCentimeters(120));
 
+    /// <summary>Smallest and largest brim volume a pot is told by; with its diameter it gives the height.</summary>
+    public static readonly (Volume Least, Volume Most) BrimVolumeRange = (Volume.FromLiters(0.5), Volume.FromLiters(1400));
+
+    /// <summary>Lightest and heaviest empty pot accepted.</summary>
+    public static readonly (Mass Least, Mass Most) EmptyMassRange = (Mass.FromGrams(50), Mass.FromKilograms(300));
+
     /// <summary>Lowest and highest gauge pressure of a pressure cooker accepted: 0.5 bar to 15 psi, which is 1.03 bar.</summary>
     public static readonly (Pressure Least, Pressure Most) GaugePressureRange = (Pressure.FromBars(0.5), Pressure.FromPoundsForcePerSquareInch(15));
 

@@ -6,6 +6,9 @@ namespace Stockwright.Planning;
 /// <summary>How full a cook wants the pot: said in one of three ways.</summary>
 public abstract record FillMark
 {
+    /// <summary>Least and most depth, or distance below the rim, a cook can say.</summary>
+    public static readonly (Length Least, Length Most) LengthRange = (Length.FromMillimeters(5), Pot.HeightRange.Most);
+
     private FillMark()
     {
     }

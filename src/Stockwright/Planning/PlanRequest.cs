@@ -35,6 +35,12 @@ public enum MirepoixTime
 /// <summary>Everything the planner needs for one batch. All parts are resolved; nothing is looked up.</summary>
 public sealed record PlanRequest
 {
+    /// <summary>Coldest and hottest simmer the planner works with; open pots boil first, pressure cookers reach about 121 C.</summary>
+    public static readonly (Temperature Least, Temperature Most) SimmerTemperatureRange = (Temperature.FromDegreesCelsius(40), Temperature.FromDegreesCelsius(125));
+
+    /// <summary>Smallest and largest pieces of meat and bone accepted.</summary>
+    public static readonly (Length Least, Length Most) PieceSizeRange = (Length.FromCentimeters(0.5), Length.FromCentimeters(30));
+
     /// <summary>Shortest and longest simmer accepted.</summary>
     public static readonly (TimeSpan Least, TimeSpan Most) SimmerTimeRange = (TimeSpan.FromMinutes(1), TimeSpan.FromHours(72));
 
@@ -74,7 +80,7 @@ public sealed record PlanRequest
     /// <summary>When.</summary>
     public required PlanSchedule Schedule { get; init; }
 
-    /// <summary>Simmer temperature asked for; null for the recipe's.</summary>
+    /// <summary>Simmer temperature asked for, within <see cref="SimmerTemperatureRange"/>; null for the recipe's.</summary>
     public Temperature? SimmerTemperature { get; init; }
 
     /// <summary>Simmer time asked for; null for the recipe's.</summary>
@@ -86,7 +92,7 @@ public sealed record PlanRequest
     /// <summary>What is kept in the pot.</summary>
     public TopUpRule TopUp { get; init; } = TopUpRule.KeepToLine;
 
-    /// <summary>Size of the pieces of meat and bone, 0.5 to 30 cm; null for the usual size of each cut. Larger pieces keep their water longer.</summary>
+    /// <summary>Size of the pieces of meat and bone, within <see cref="PieceSizeRange"/>; null for the usual size of each cut. Larger pieces keep their water longer.</summary>
     public Length? PieceSize { get; init; }
 
     /// <summary>How full the pot is to be; null for the safe maximum where the pot sets the load.</summary>

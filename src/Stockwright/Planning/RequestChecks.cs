@@ -8,12 +8,6 @@ namespace Stockwright.Planning;
 /// <summary>What must hold before anything is computed; each failure is told in the cook's words beside its field.</summary>
 internal static class RequestChecks
 {
-    /// <summary>Coldest and hottest simmer the planner works with; open pots boil first, pressure cookers reach about 121 C.</summary>
-    public static readonly (Temperature Least, Temperature Most) SimmerRange = (Temperature.FromDegreesCelsius(40), Temperature.FromDegreesCelsius(125));
-
-    /// <summary>Largest batch accepted.</summary>
-    public static readonly Volume LargestBatch = Volume.FromLiters(5000);
-
     public static IReadOnlyList<InputProblem> Check(PlanRequest request)
     {
         List<InputProblem> problems = [];
@@ -27,7 +21,7 @@ internal static class RequestChecks
         CheckLid(request.Lid, problems);
         CheckOven(request, problems);
         CheckSite(request.Site, problems);
-        if (request.PieceSize is { } piece && !IsWithin(piece.Centimeters, 0.5, 30))
+        if (request.PieceSize is { } piece && !IsWithin(piece.Meters, PlanRequest.PieceSizeRange.Least.Meters, PlanRequest.PieceSizeRange.Most.Meters))
         {
             problems.Add(new("piece-size", "Pieces are between half a centimetre and 30 cm (0.2 and 12 in)."));
         }
@@ -52,9 +46,9 @@ internal static class RequestChecks
         {
             problems.Add(new("pot-height", $"A pot is between {KitchenFormat.Both(Pot.HeightRange.Least)} and {KitchenFormat.Both(Pot.HeightRange.Most)} high inside."));
         }
-        if (!IsWithin(pot.EmptyMass.Kilograms, 0.05, 200))
+        if (!IsWithin(pot.EmptyMass.Kilograms, Pot.EmptyMassRange.Least.Kilograms, Pot.EmptyMassRange.Most.Kilograms))
         {
-            problems.Add(new("pot-mass", "An empty pot weighs between 50 g and 200 kg."));
+            problems.Add(new("pot-mass", "An empty pot weighs between 50 g and 300 kg."));
         }
     }
 
@@ -70,7 +64,7 @@ internal static class RequestChecks
             problems.Add(new("hob-kind", "The heater of a slow cooker or a kettle is no hob: choose the vessel itself as the pot."));
         }
 
-        if (hob.OwnEfficiency is { } own && !IsWithin(own.DecimalFractions, 0.05, 1))
+        if (hob.OwnEfficiency is { } own && !IsWithin(own.DecimalFractions, Hob.EfficiencyRange.Least.DecimalFractions, Hob.EfficiencyRange.Most.DecimalFractions))
         {
             problems.Add(new("hob-efficiency", "Between 5 and 100 % of a hob's power reaches the pot."));
         }
@@ -79,7 +73,7 @@ internal static class RequestChecks
     private static void CheckLid(LidPosition lid, List<InputProblem> problems)
     {
         // A position built without its factory may carry any opening.
-        if (!Enum.IsDefined(lid.Kind) || (lid.Kind == LidKind.Ajar && !IsWithin(lid.OpenFraction.DecimalFractions, 0.01, 0.6)))
+        if (!Enum.IsDefined(lid.Kind) || (lid.Kind == LidKind.Ajar && !IsWithin(lid.OpenFraction.DecimalFractions, LidPosition.OpenRange.Least.DecimalFractions, LidPosition.OpenRange.Most.DecimalFractions)))
         {
             problems.Add(new("gap", "A lid ajar leaves 1 to 60 % of the mouth open."));
         }
@@ -118,7 +112,7 @@ internal static class RequestChecks
             problems.Add(new("room", "A kitchen is between 0 and 50 °C (32 to 122 °F)."));
         }
 
-        if (!IsWithin(site.Humidity.DecimalFractions, 0, 1))
+        if (!IsWithin(site.Humidity.DecimalFractions, KitchenSite.HumidityRange.Least.DecimalFractions, KitchenSite.HumidityRange.Most.DecimalFractions))
         {
             problems.Add(new("humidity", "The air's relative humidity is between 0 and 100 %."));
         }
@@ -179,9 +173,9 @@ internal static class RequestChecks
         {
             case PlanGoal.MakeVolume make:
                 string field = make.PortionSize is null ? "litres" : "portion-count";
-                if (!IsWithin(make.Yield.Liters, 0.05, LargestBatch.Liters))
+                if (!IsWithin(make.Yield.Liters, PlanGoal.YieldRange.Least.Liters, PlanGoal.YieldRange.Most.Liters))
                 {
-                    problems.Add(new(field, "Ask for between 0.05 and 5000 L (a few spoons to a tanker)."));
+                    problems.Add(new(field, "Ask for between 0.1 and 2000 L (a few spoons to a tank)."));
                 }
 
                 break;
@@ -205,16 +199,16 @@ internal static class RequestChecks
                 problems.Add(new($"bones-{i}-cut", $"The larder has no '{use.Bones[i].IngredientId}'."));
             }
 
-            if (!IsWithin(use.Bones[i].Mass.Kilograms, 0.01, 10_000))
+            if (!IsWithin(use.Bones[i].Mass.Kilograms, BonesAtHand.MassRange.Least.Kilograms, BonesAtHand.MassRange.Most.Kilograms))
             {
-                problems.Add(new($"bones-{i}-kg", "Bones weigh between 10 g and 10 t."));
+                problems.Add(new($"bones-{i}-kg", "Bones weigh between 10 g and 2 t."));
             }
         }
     }
 
     private static void CheckTimes(PlanRequest request, List<InputProblem> problems)
     {
-        if (request.SimmerTemperature is { } simmer && !IsWithin(simmer.DegreesCelsius, SimmerRange.Least.DegreesCelsius, SimmerRange.Most.DegreesCelsius))
+        if (request.SimmerTemperature is { } simmer && !IsWithin(simmer.DegreesCelsius, PlanRequest.SimmerTemperatureRange.Least.DegreesCelsius, PlanRequest.SimmerTemperatureRange.Most.DegreesCelsius))
         {
             problems.Add(new("simmer", "A simmer lies between 40 and 125 °C (104 to 257 °F)."));
         }

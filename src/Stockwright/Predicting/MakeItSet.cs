@@ -8,13 +8,21 @@ namespace Stockwright.Predicting;
 /// <param name="IngredientId">Stable name of the ingredient.</param>
 /// <param name="PricePerKilogram">Price of a kilogram, in the cook's money; null when not known.</param>
 /// <param name="AtHand">Most there is; null for as much as is wanted.</param>
-public sealed record AvailableCut(string IngredientId, double? PricePerKilogram, Mass? AtHand = null);
+public sealed record AvailableCut(string IngredientId, double? PricePerKilogram, Mass? AtHand = null)
+{
+    /// <summary>Lowest and highest price of a kilogram accepted, in any money worth counting.</summary>
+    public static readonly (double Least, double Most) PriceRange = (0, 1e6);
+}
 
 /// <summary>Powder gelatin the cook could stir in at the end.</summary>
 /// <param name="Bloom">Bloom strength on the packet, 50 to 300 g.</param>
 /// <param name="PricePerKilogram">Price of a kilogram; null when not known.</param>
 /// <param name="AtHand">Most there is; null for as much as is wanted.</param>
-public sealed record AvailablePowder(Mass Bloom, double? PricePerKilogram, Mass? AtHand = null);
+public sealed record AvailablePowder(Mass Bloom, double? PricePerKilogram, Mass? AtHand = null)
+{
+    /// <summary>Weakest and strongest powder accepted, by its Bloom.</summary>
+    public static readonly (Mass Least, Mass Most) BloomRange = (Mass.FromGrams(50), Mass.FromGrams(300));
+}
 
 /// <summary>One thing to add.</summary>
 /// <param name="IngredientId">Ingredient, or <see cref="MakeItSet.PowderId"/>.</param>
@@ -220,7 +228,7 @@ public static class MakeItSet
             throw new ArgumentException("A price or amount must not be below zero.", nameof(cuts));
         }
 
-        if (powder is { } given && given.Bloom.Grams is < 50 or > 300)
+        if (powder is { } given && (given.Bloom < AvailablePowder.BloomRange.Least || given.Bloom > AvailablePowder.BloomRange.Most))
         {
             throw new ArgumentException("The Bloom of powder gelatin lies between 50 and 300.", nameof(powder));
         }

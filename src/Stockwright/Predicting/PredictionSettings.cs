@@ -8,6 +8,21 @@ namespace Stockwright.Predicting;
 /// <summary>What a prediction needs beside the plan. All have defaults.</summary>
 public sealed record PredictionSettings
 {
+    /// <summary>Narrowest and widest container, by its inner diameter.</summary>
+    public static readonly (Length Least, Length Most) ContainerRange = (Length.FromCentimeters(5), Length.FromCentimeters(100));
+
+    /// <summary>Shortest and longest time in the fridge.</summary>
+    public static readonly (TimeSpan Least, TimeSpan Most) FridgeTimeRange = (TimeSpan.Zero, TimeSpan.FromDays(30));
+
+    /// <summary>Coldest and warmest fridge.</summary>
+    public static readonly (Temperature Least, Temperature Most) FridgeRange = (Temperature.FromDegreesCelsius(0), Temperature.FromDegreesCelsius(12));
+
+    /// <summary>Smallest and largest portion.</summary>
+    public static readonly (Volume Least, Volume Most) PortionRange = (Volume.FromMilliliters(10), Volume.FromMilliliters(2000));
+
+    /// <summary>Shortest and longest time to cool to 60 °C.</summary>
+    public static readonly (TimeSpan Least, TimeSpan Most) CoolingRange = (TimeSpan.Zero, TimeSpan.FromHours(12));
+
     /// <summary>Kitchen factor before this kitchen has measured anything.</summary>
     public static Stated<double> UsualKitchenFactor => ExtractionRates.UsualKitchenFactor;
 
@@ -53,11 +68,11 @@ public sealed record PredictionSettings
         Require(problems, factor.Low >= least && factor.Low <= factor.Value && factor.Value <= factor.High && factor.High <= most, "kitchen-factor", "The kitchen's factor must lie between 0.3 and 1.5, its range included.");
         Require(problems, Ph >= Extraction.PhRange.Least && Ph <= Extraction.PhRange.Most, "ph", "The pH of a stock lies between 3.5 and 9.");
         Require(problems, IsPiece(PieceSize) && PieceSizes.Values.All(size => IsPiece(size)), "piece-size", "Pieces are between half a centimetre and 30 cm.");
-        Require(problems, ContainerDiameter is not { } diameter || diameter.Centimeters is >= 5 and <= 100, "container-diameter", "The container must be 5 to 100 cm across.");
-        Require(problems, FridgeTime >= TimeSpan.Zero && FridgeTime <= TimeSpan.FromDays(30), "fridge-hours", "The time in the fridge must be between 0 and 720 hours.");
-        Require(problems, Fridge.DegreesCelsius is >= 0 and <= 12, "fridge", "A fridge stands between 0 and 12 °C.");
-        Require(problems, PortionSize.Milliliters is >= 10 and <= 2000, "portion-size", "A portion is between 10 mL and 2 L.");
-        Require(problems, CoolingTo60 >= TimeSpan.Zero && CoolingTo60 <= TimeSpan.FromHours(12), "cooling", "The time to cool to 60 °C must be between 0 and 12 hours.");
+        Require(problems, ContainerDiameter is not { } diameter || (diameter >= ContainerRange.Least && diameter <= ContainerRange.Most), "container-diameter", "The container must be 5 to 100 cm across.");
+        Require(problems, FridgeTime >= FridgeTimeRange.Least && FridgeTime <= FridgeTimeRange.Most, "fridge-hours", "The time in the fridge must be between 0 and 720 hours.");
+        Require(problems, Fridge.DegreesCelsius >= FridgeRange.Least.DegreesCelsius && Fridge.DegreesCelsius <= FridgeRange.Most.DegreesCelsius, "fridge", "A fridge stands between 0 and 12 °C.");
+        Require(problems, PortionSize.Milliliters >= PortionRange.Least.Milliliters && PortionSize.Milliliters <= PortionRange.Most.Milliliters, "portion-size", "A portion is between 10 mL and 2 L.");
+        Require(problems, CoolingTo60 >= CoolingRange.Least && CoolingTo60 <= CoolingRange.Most, "cooling", "The time to cool to 60 °C must be between 0 and 12 hours.");
         Require(problems, Defat is not { } way || Enum.IsDefined(way), "defat", "Choose ladle, jug or chill.");
         return problems;
     }
@@ -72,7 +87,7 @@ public sealed record PredictionSettings
         }
     }
 
-    private static bool IsPiece(Length? size) => size is not { } length || length.Centimeters is >= 0.5 and <= 30;
+    private static bool IsPiece(Length? size) => size is not { } length || (length.Centimeters >= PlanRequest.PieceSizeRange.Least.Centimeters && length.Centimeters <= PlanRequest.PieceSizeRange.Most.Centimeters);
 
     private static void Require(List<InputProblem> problems, bool holds, string field, string message)
     {

@@ -73,7 +73,7 @@ internal sealed class BatchStarter(
         return TypedForm.Empty
             .With(Key, Guid.CreateVersion7(now).ToString())
             .With(Name, from.Name)
-            .With(When, planned > now + TimeSpan.FromMinutes(30) && from.Query.Has(PlanFields.Date) ? LaterWord : NowWord)
+            .With(When, planned > now + TimeSpan.FromMinutes(30) && from.Query.Has(PlanFields.Date.Name) ? LaterWord : NowWord)
             .With(Date, local.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
             .With(Time, local.ToString("HH:mm", CultureInfo.InvariantCulture))
             .With(Limit, limit.Id);

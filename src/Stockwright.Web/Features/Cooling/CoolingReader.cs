@@ -29,8 +29,8 @@ internal sealed class CoolingReader(FieldReader reader, KitchenSetup kitchen, Co
         CoolingLimit limit = Limit();
         double litres = 1000 * (reader.Number(CoolingFields.Litres, "Stock", Measure.Stock, 0.0001, 0.5) ?? (CoolingDefaults.Litres / 1000));
         double start = reader.Number(CoolingFields.Start, "Starting temperature", Measure.Temperature, 278.15, 378.15) ?? (CoolingDefaults.StartCelsius + 273.15);
-        double room = reader.Room(CoolingFields.Room) ?? kitchen.Site.Room.Kelvins;
-        double tap = reader.Tap(CoolingFields.Tap) ?? kitchen.Site.TapWater.Kelvins;
+        Temperature room = SiteFields.Room.Read(reader) ?? kitchen.Site.Room;
+        Temperature tap = SiteFields.Tap.Read(reader) ?? kitchen.Site.TapWater;
         Stated<Temperature>? setting = Setting();
         CoolingVessel? vessel = Vessel(Volume.FromLiters(litres));
         CoolingVessel pan = Pan();
@@ -42,7 +42,7 @@ internal sealed class CoolingReader(FieldReader reader, KitchenSetup kitchen, Co
             Volume = Volume.FromLiters(litres),
             Start = Temperature.FromKelvins(start),
             Vessel = vessel ?? tub,
-            Site = kitchen.Site with { Room = Temperature.FromKelvins(room), TapWater = Temperature.FromKelvins(tap) },
+            Site = kitchen.Site with { Room = room, TapWater = tap },
             Setting = setting,
             FloatingFat = reader.Number(CoolingFields.Fat, "Fat on it", Measure.Mass, 0, 50) is { } fat ? Mass.FromKilograms(fat) : null,
         };

@@ -37,7 +37,7 @@ internal sealed class KeepingService(FieldReader reader, KitchenSetup kitchen, D
         double from = reader.Number(KeepingFields.From, "Starting temperature", Measure.Temperature, 273.15, 373.15) ?? (UsualFridgeCelsius + 273.15);
         double freezer = reader.Number(KeepingFields.Freezer, "Freezer", Measure.Temperature, FreezingTime.FreezerRange.Least.Kelvins, FreezingTime.FreezerRange.Most.Kelvins) ?? (UsualFreezerCelsius + 273.15);
         double fridge = reader.Number(KeepingFields.Fridge, "Fridge", Measure.Temperature, 273.65, 288.15) ?? (UsualFridgeCelsius + 273.15);
-        double altitude = reader.Altitude(KeepingFields.Altitude) ?? kitchen.Site.Altitude.Meters;
+        Length altitude = SiteFields.Altitude.Read(reader) ?? kitchen.Site.Altitude;
         FrozenPortion? portion = kind == ContainerKind.Bag ? new FrozenPortion(null, Length.FromMeters(thick)) : Tub(volume, across);
         return reader.Problems.Count > 0 || portion is null
             ? null
@@ -50,7 +50,7 @@ internal sealed class KeepingService(FieldReader reader, KitchenSetup kitchen, D
                 Temperature.FromKelvins(freezer),
                 Temperature.FromKelvins(fridge),
                 Temperature.FromKelvins(Math.Max(274.15, kitchen.Site.TapWater.Kelvins)),
-                Length.FromMeters(altitude));
+                altitude);
     }
 
     public static FreezingAnswer Freezing(KeepingAsk ask)

@@ -10,16 +10,12 @@ namespace Stockwright.Web.Features.Kitchen;
 /// <summary>Reads pot, lid and hob.</summary>
 internal static class EquipmentReader
 {
-    private const double LeastPotCubicMetres = 0.0005;
-    private const double MostPotCubicMetres = 1.4;
-
     // What is typed for the wrong kind of vessel is told apart from what is out of its range; only nonsense stops here.
-    private const double MostTypedPascals = 1e6;
-    private const double MostTypedWatts = 1e6;
+    private static readonly (Pressure Least, Pressure Most) AnyGauge = (Pressure.Zero, Pressure.FromBars(10));
 
     public static Pot? ReadPot(FieldReader reader, KitchenSetup kitchen)
     {
-        string id = reader.Form[EquipmentFields.Pot].Trim();
+        string id = reader.Form[EquipmentFields.Pot.Name].Trim();
         if (string.Equals(id, EquipmentFields.Own, StringComparison.Ordinal))
         {
             return ReadOwnPot(reader);
@@ -30,7 +26,7 @@ internal static class EquipmentReader
             : kitchen.Pots.FirstOrDefault(candidate => string.Equals(candidate.Id, id, StringComparison.Ordinal));
         if (pot is null)
         {
-            reader.Report(EquipmentFields.Pot, id.Length == 0
+            reader.Report(EquipmentFields.Pot.Name, id.Length == 0
                 ? "This kitchen has no pot yet. Give the size of yours here."
                 : $"This kitchen has no pot called {KitchenNumber.Quote(id)}. Choose one from the list, or give the size of your own.");
         }
@@ -40,26 +36,21 @@ internal static class EquipmentReader
 
     internal static Pot? ReadOwnPot(FieldReader reader)
     {
-        PotShape? shape = reader.Word(EquipmentFields.PotShape, "Shape of the pot", EquipmentWords.Shapes);
-        WallMaterial? material = reader.Word(EquipmentFields.PotMaterial, "What the pot is made of", EquipmentWords.Materials);
-        PotKind? kind = reader.Word(EquipmentFields.PotKind, "Kind of pot", EquipmentWords.PotKinds);
-        double? mass = reader.Number(EquipmentFields.PotMass, "Weight of the empty pot", Measure.Mass, 0.1, 300);
-        double? gauge = kind == PotKind.PressureCooker
-            ? reader.Number(EquipmentFields.PotGauge, "Gauge pressure", Measure.Gauge, Pot.GaugePressureRange.Least.Pascals, Pot.GaugePressureRange.Most.Pascals)
-            : reader.Number(EquipmentFields.PotGauge, "Gauge pressure", Measure.Gauge, 0, MostTypedPascals);
-        double? power = reader.Number(EquipmentFields.PotPower, "Power of its heater", Measure.Watts, 0, MostTypedWatts);
-        double? diameter = Diameter(reader, EquipmentFields.PotDiameter, shape == PotShape.Tapered ? "Inner diameter at the base" : "Inner diameter");
-        double? brim = shape == PotShape.Tapered ? Diameter(reader, EquipmentFields.PotBrimDiameter, "Inner diameter at the rim") : diameter;
-        double? height = shape == PotShape.Volume ? HeightFromVolume(reader, diameter) : Height(reader);
-        if (shape is null || material is not { } wall || kind is not { } potKind || diameter is not { } baseMetres || brim is not { } brimMetres || height is not { } tall)
+        PotShape? shape = EquipmentFields.PotShape.ReadOrUsual(reader);
+        WallMaterial? material = EquipmentFields.PotMaterial.ReadOrUsual(reader);
+        PotKind? kind = EquipmentFields.PotKind.ReadOrUsual(reader);
+        Mass? mass = EquipmentFields.PotMass.Read(reader);
+        Pressure? gauge = (kind == PotKind.PressureCooker ? EquipmentFields.PotGauge : EquipmentFields.PotGauge with { Range = AnyGauge }).Read(reader);
+        Power? power = EquipmentFields.PotPower.Read(reader);
+        Length? diameter = Size(reader, shape == PotShape.Tapered ? EquipmentFields.PotDiameter with { Told = "Inner diameter at the base" } : EquipmentFields.PotDiameter, "measure the pot from wall to wall");
+        Length? brim = shape == PotShape.Tapered ? Size(reader, EquipmentFields.PotBrimDiameter, "measure the pot from wall to wall") : diameter;
+        Length? height = shape == PotShape.Volume ? HeightFromVolume(reader, diameter) : Size(reader, EquipmentFields.PotHeight, "measure from the base to the rim");
+        if (shape is null || material is not { } wall || kind is not { } potKind || diameter is not { } baseDiameter || brim is not { } brimDiameter || height is not { } innerHeight)
         {
             return null;
         }
 
         int before = reader.Problems.Count;
-        Length baseDiameter = Length.FromMeters(baseMetres);
-        Length brimDiameter = Length.FromMeters(brimMetres);
-        Length innerHeight = Length.FromMeters(tall);
         Pot pot = new()
         {
             Id = EquipmentFields.Own,
@@ -69,38 +60,33 @@ internal static class EquipmentReader
             InnerHeight = innerHeight,
             Material = wall,
             Kind = potKind,
-            EmptyMass = mass is { } kilograms ? Mass.FromKilograms(kilograms) : Pot.EstimateEmptyMass(baseDiameter, brimDiameter, innerHeight, wall),
-            GaugePressure = gauge is { } pascals ? Pressure.FromPascals(pascals) : null,
-            HeaterPower = power is { } watts ? Power.FromWatts(watts) : null,
+            EmptyMass = mass ?? Pot.EstimateEmptyMass(baseDiameter, brimDiameter, innerHeight, wall),
+            GaugePressure = gauge,
+            HeaterPower = power,
         };
         foreach (InputProblem problem in PotRules.Problems(pot).Where(problem => !reader.Problems.Any(told => string.Equals(told.Field, problem.Field, StringComparison.Ordinal))))
         {
-            reader.Report(shape == PotShape.Volume && string.Equals(problem.Field, EquipmentFields.PotHeight, StringComparison.Ordinal) ? EquipmentFields.PotVolume : problem.Field, problem.Message);
+            reader.Report(shape == PotShape.Volume && string.Equals(problem.Field, EquipmentFields.PotHeight.Name, StringComparison.Ordinal) ? EquipmentFields.PotVolume.Name : problem.Field, problem.Message);
         }
 
         return reader.Problems.Count > before ? null : pot;
     }
 
-    private static double? Diameter(FieldReader reader, string field, string what) => reader.Number(
-        field, what, Measure.PotLength, Pot.DiameterRange.Least.Meters, Pot.DiameterRange.Most.Meters, $"{what}: measure the pot from wall to wall.");
+    private static Length? Size(FieldReader reader, NumberRow<Length> row, string how) => row.Read(reader, $"{row.What}: {how}.");
 
-    private static double? Height(FieldReader reader) => reader.Number(
-        EquipmentFields.PotHeight, "Inner height", Measure.PotLength, Pot.HeightRange.Least.Meters, Pot.HeightRange.Most.Meters, "Inner height: measure from the base to the rim.");
-
-    private static double? HeightFromVolume(FieldReader reader, double? diameterMetres)
+    private static Length? HeightFromVolume(FieldReader reader, Length? across)
     {
-        double? volume = reader.Number(
-            EquipmentFields.PotVolume, "Volume to the brim", Measure.Stock, LeastPotCubicMetres, MostPotCubicMetres, "Volume to the brim: it is often stamped on the base.");
-        if (volume is not { } cubicMetres || diameterMetres is not { } diameter)
+        if (EquipmentFields.PotVolume.Read(reader, "Volume to the brim: it is often stamped on the base.") is not { } volume || across is not { } diameter)
         {
             return null;
         }
 
-        double height = cubicMetres / (Math.PI * diameter * diameter / 4);
-        if (height < Pot.HeightRange.Least.Meters || height > Pot.HeightRange.Most.Meters)
+        Length height = Length.FromMeters(volume.CubicMeters / (Math.PI * diameter.Meters * diameter.Meters / 4));
+        if (height < Pot.HeightRange.Least || height > Pot.HeightRange.Most)
         {
-            FieldUnit unit = Measure.PotLength.In(reader.Units);
-            reader.Report(EquipmentFields.PotVolume, $"With that diameter the pot would be {KitchenNumber.Write(unit.FromSi(height), 2e-3)} {unit.Label} tall. Check the volume and the diameter.");
+            reader.Report(
+                EquipmentFields.PotVolume.Name,
+                $"With that diameter the pot would be {EquipmentFields.PotHeight.Text(height, reader.Units, 2e-3)} {EquipmentFields.PotHeight.UnitIn(reader.Units)} tall. Check the volume and the diameter.");
             return null;
         }
 
@@ -109,12 +95,12 @@ internal static class EquipmentReader
 
     public static LidPosition? ReadLid(FieldReader reader, StockRecipe? recipe, Pot? pot = null)
     {
-        if (!reader.Form.Has(EquipmentFields.Lid))
+        if (!reader.Form.Has(EquipmentFields.Lid.Name))
         {
             return recipe is null ? null : PlanRequest.UsualLid(pot, recipe);
         }
 
-        LidKind? kind = reader.Word(EquipmentFields.Lid, "Lid", EquipmentWords.Lids);
+        LidKind? kind = EquipmentFields.Lid.Read(reader);
         if (kind is not LidKind.Ajar)
         {
             return kind switch
@@ -126,9 +112,7 @@ internal static class EquipmentReader
         }
 
         int before = reader.Problems.Count;
-        double? gap = reader.Number(EquipmentFields.Gap, "Open part of the mouth", Measure.Percent, 0.01, 0.6);
-        // Only rounding is trimmed here: the reader has refused anything outside the range.
-        return gap is { } open ? LidPosition.Ajar(Ratio.FromDecimalFractions(Math.Clamp(open, 0.01, 0.6)))
+        return EquipmentFields.Gap.Read(reader) is { } open ? LidPosition.Ajar(open)
             : reader.Problems.Count > before ? null
             : LidPosition.Ajar(Ratio.FromPercent(DefaultGapPercent(recipe)));
     }
@@ -137,8 +121,8 @@ internal static class EquipmentReader
 
     public static Hob? ReadHob(FieldReader reader, KitchenSetup kitchen, Pot? pot = null)
     {
-        string id = reader.Form[EquipmentFields.Hob].Trim();
-        if (pot is { HasOwnHeater: true, HeaterPower: not null } && (id.Length == 0 || (string.Equals(id, EquipmentFields.Own, StringComparison.Ordinal) && !reader.Form.Has(EquipmentFields.HobPower))))
+        string id = reader.Form[EquipmentFields.Hob.Name].Trim();
+        if (pot is { HasOwnHeater: true, HeaterPower: not null } && (id.Length == 0 || (string.Equals(id, EquipmentFields.Own, StringComparison.Ordinal) && !reader.Form.Has(EquipmentFields.HobPower.Name))))
         {
             // It stands on no hob, so none has to be there or be filled in.
             return kitchen.Hobs.Count > 0 ? kitchen.Hobs[0] : OwnHeat.Of(pot, SlowCookerSetting.High);
@@ -146,21 +130,13 @@ internal static class EquipmentReader
 
         if (string.Equals(id, EquipmentFields.Own, StringComparison.Ordinal))
         {
-            HobKind? kind = reader.Word(EquipmentFields.HobKind, "Kind of hob", EquipmentWords.HobKinds);
-            double? watts = reader.Number(
-                EquipmentFields.HobPower, "Power of the ring", Measure.Kilowatts, (double)Hob.PowerRange.Least.Watts, (double)Hob.PowerRange.Most.Watts, "Power of the ring: it stands on the rating plate.");
+            HobKind? kind = EquipmentFields.HobKind.ReadOrUsual(reader);
+            Power? power = EquipmentFields.HobPower.Read(reader, "Power of the ring: it stands on the rating plate.");
             int before = reader.Problems.Count;
-            double? share = reader.Number(EquipmentFields.HobEfficiency, "Efficiency", Measure.Percent, 0.05, 1);
-            return kind is not { } kindOfHob || watts is not { } power || reader.Problems.Count > before
+            Ratio? share = EquipmentFields.HobEfficiency.Read(reader);
+            return kind is not { } burner || power is not { } rated || reader.Problems.Count > before
                 ? null
-                : new Hob
-                {
-                    Id = EquipmentFields.Own,
-                    Name = "your own hob",
-                    Kind = kindOfHob,
-                    RatedPower = Power.FromWatts(power),
-                    OwnEfficiency = share is { } own ? Ratio.FromDecimalFractions(own) : null,
-                };
+                : new Hob { Id = EquipmentFields.Own, Name = "your own hob", Kind = burner, RatedPower = rated, OwnEfficiency = share };
         }
 
         Hob? hob = id.Length == 0
@@ -168,7 +144,7 @@ internal static class EquipmentReader
             : kitchen.Hobs.FirstOrDefault(candidate => string.Equals(candidate.Id, id, StringComparison.Ordinal));
         if (hob is null)
         {
-            reader.Report(EquipmentFields.Hob, id.Length == 0
+            reader.Report(EquipmentFields.Hob.Name, id.Length == 0
                 ? "This kitchen has no hob yet. Give the power of yours here."
                 : $"This kitchen has no hob called {KitchenNumber.Quote(id)}. Choose one from the list, or give your own.");
         }

@@ -8,28 +8,6 @@ namespace Stockwright.Web.Features.Kitchen;
 /// <summary>What stands in the kitchen, in words.</summary>
 internal static class KitchenText
 {
-    public static readonly ChoiceOption[] Shapes =
-    [
-        new("straight", "diameter and height"), new("tapered", "two diameters and height"), new("volume", "brim volume and diameter"),
-    ];
-
-    public static readonly ChoiceOption[] Materials =
-    [
-        new("steel", "Stainless steel"), new("aluminium", "Aluminium"), new("copper", "Copper"), new("enamel", "Enamelled steel or iron"), new("stoneware", "Stoneware"),
-    ];
-
-    public static readonly ChoiceOption[] PotKinds =
-    [
-        new("open", "Open pot"), new("pressure", "Pressure cooker"), new("slow", "Slow cooker"), new("kettle", "Kettle, tilting or with a draw-off valve"),
-    ];
-
-    public static readonly ChoiceOption[] SlowSettings = [new("high", "High"), new("low", "Low"), new("warm", "Warm: only keeps hot")];
-
-    public static readonly ChoiceOption[] HobKinds =
-    [
-        new("gas", "Gas"), new("coil", "Electric coil"), new("smooth", "Glass smooth-top"), new("plate", "Solid plate"), new("induction", "Induction"),
-    ];
-
     public static string Of(Pot pot, UnitSystem units)
     {
         string across = pot.IsTapered
@@ -63,13 +41,9 @@ internal static class KitchenText
 
     public static string Kind(HobKind kind) => kind switch
     {
-        HobKind.Gas => "gas",
-        HobKind.Coil => "electric coil",
-        HobKind.SmoothTop => "glass smooth-top",
-        HobKind.SolidPlate => "solid plate",
         HobKind.Crock => "slow cooker",
         HobKind.Jacket => "kettle",
-        _ => "induction",
+        _ => EquipmentFields.HobKind.LabelOf(kind).ToLowerInvariant(),
     };
 
     public static string Of(Oven oven, UnitSystem units) =>

@@ -15,15 +15,12 @@ internal static class PotFields
         if (pot is not null)
         {
             typing.Put(Name, pot.Name)
-                .Put(EquipmentFields.PotShape, WordTable.Of(EquipmentWords.Shapes, pot.IsTapered ? PotShape.Tapered : PotShape.Straight))
-                .Put(EquipmentFields.PotDiameter, Measure.PotLength, pot.BaseDiameter.Meters)
-                .Put(EquipmentFields.PotBrimDiameter, Measure.PotLength, pot.IsTapered ? pot.BrimDiameter.Meters : null)
-                .Put(EquipmentFields.PotHeight, Measure.PotLength, pot.InnerHeight.Meters)
-                .Put(EquipmentFields.PotMaterial, WordTable.Of(EquipmentWords.Materials, pot.Material))
-                .Put(EquipmentFields.PotMass, Measure.Mass, pot.HasEstimatedMass() ? null : pot.EmptyMass.Kilograms)
-                .Put(EquipmentFields.PotKind, WordTable.Of(EquipmentWords.PotKinds, pot.Kind))
-                .Put(EquipmentFields.PotGauge, Measure.Gauge, pot.GaugePressure?.Pascals)
-                .Put(EquipmentFields.PotPower, Measure.Watts, (double?)pot.HeaterPower?.Watts);
+                .Put(EquipmentFields.PotShape, pot.IsTapered ? PotShape.Tapered : PotShape.Straight)
+                .Put(EquipmentFields.PotDiameter, pot.BaseDiameter)
+                .Put(EquipmentFields.PotBrimDiameter, pot.IsTapered ? pot.BrimDiameter : null)
+                .Put(EquipmentFields.PotHeight, pot.InnerHeight)
+                .Put(EquipmentFields.PotMass, pot.HasEstimatedMass() ? null : pot.EmptyMass)
+                .Put(EquipmentFields.OfPot, pot);
         }
 
         return typing.Form;
@@ -44,17 +41,17 @@ internal static class PotFields
         {
             TypedForm shown = Write(stored, reader.Units);
             if (Typing.Unchanged(
-                reader.Form, shown, EquipmentFields.PotShape, EquipmentFields.PotDiameter, EquipmentFields.PotBrimDiameter, EquipmentFields.PotHeight, EquipmentFields.PotVolume))
+                reader.Form, shown, EquipmentFields.PotShape.Name, EquipmentFields.PotDiameter.Name, EquipmentFields.PotBrimDiameter.Name, EquipmentFields.PotHeight.Name, EquipmentFields.PotVolume.Name))
             {
                 read = read with { BaseDiameter = stored.BaseDiameter, BrimDiameter = stored.BrimDiameter, InnerHeight = stored.InnerHeight };
             }
 
-            if (Typing.Unchanged(reader.Form, shown, EquipmentFields.PotGauge, EquipmentFields.PotKind))
+            if (Typing.Unchanged(reader.Form, shown, EquipmentFields.PotGauge.Name, EquipmentFields.PotKind.Name))
             {
                 read = read with { GaugePressure = stored.GaugePressure };
             }
 
-            if (!wasEstimated && Typing.Unchanged(reader.Form, shown, EquipmentFields.PotMass))
+            if (!wasEstimated && Typing.Unchanged(reader.Form, shown, EquipmentFields.PotMass.Name))
             {
                 read = read with { EmptyMass = stored.EmptyMass };
             }

@@ -15,7 +15,7 @@ internal static class WeighedPotFields
     /// <summary>Film factor from what was typed; null when something has to be put right.</summary>
     public static double? Read(FieldReader reader, KitchenSite site)
     {
-        double? diameter = reader.Number(EquipmentFields.PotDiameter, "Inner diameter", Measure.PotLength, Pot.DiameterRange.Least.Meters, Pot.DiameterRange.Most.Meters, "How wide is the pot inside, at the level of the stock?");
+        Length? diameter = EquipmentFields.PotDiameter.Read(reader, "How wide is the pot inside, at the level of the stock?");
         double? lost = reader.Number(Lost, "Weight lost", Measure.Mass, 0.01, 100, "How much lighter was it at the end, without what you took out or put in?");
         double? seconds = reader.Number(Hours, "Time", Measure.Hours, 900, 72 * 3600, "How long did it simmer between the two weighings?");
         double? kelvins = reader.Number(Simmer, "Temperature", Measure.Temperature, 323.15, 372.15, "How hot was the stock?");
@@ -34,7 +34,7 @@ internal static class WeighedPotFields
         double film = SurfaceFilm.FromWeighedPot(
             Mass.FromKilograms(lost.Value),
             TimeSpan.FromSeconds(seconds.Value),
-            Length.FromMeters(diameter.Value),
+            diameter.Value,
             Temperature.FromKelvins(kelvins.Value),
             lid ?? LidPosition.Off,
             site);

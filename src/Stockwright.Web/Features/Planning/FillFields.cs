@@ -13,14 +13,12 @@ internal static class FillFields
     /// <summary>How full; null for as high as is safe, or when something has to be put right.</summary>
     public static FillMark? Read(FieldReader reader)
     {
-        FillWay way = reader.Word(PlanFields.Fill, "Fill to", PlanText.Fills) ?? FillWay.Safe;
-        bool measured = way is FillWay.Depth or FillWay.Rim;
-        double? metres = reader.Number(
-            PlanFields.FillLength, "Fill to", Measure.PotLength, 0.005, Pot.HeightRange.Most.Meters, measured ? "Say how deep, or how far below the rim." : null);
+        FillWay way = PlanFields.Fill.ReadOrUsual(reader) ?? FillWay.Safe;
+        Length? length = PlanFields.FillLength.Read(reader, way is FillWay.Depth or FillWay.Rim ? "Say how deep, or how far below the rim." : null);
         return way switch
         {
-            FillWay.Depth when metres is { } depth => new FillMark.Depth(Length.FromMeters(depth)),
-            FillWay.Rim when metres is { } distance => new FillMark.BelowRim(Length.FromMeters(distance)),
+            FillWay.Depth when length is { } depth => new FillMark.Depth(depth),
+            FillWay.Rim when length is { } distance => new FillMark.BelowRim(distance),
             FillWay.ThreeQuarters or FillWay.TwoThirds or FillWay.Half => new FillMark.ShareOfHeight(Ratio.FromDecimalFractions(Shares.First(one => one.Way == way).Share)),
             _ => null,
         };
@@ -42,19 +40,6 @@ internal static class FillFields
 
     /// <summary>Hobs like one the kitchen has: as strong or stronger.</summary>
     public static int HobsLike(KitchenSetup kitchen, Hob hob) => Math.Max(1, kitchen.Hobs.Count(other => other.Kind == hob.Kind && (double)other.RatedPower.Watts >= 0.99 * (double)hob.RatedPower.Watts));
-
-    /// <summary>A whole number of pots or hobs; null when it is not said.</summary>
-    public static int? ReadCount(FieldReader reader, string field, string name)
-    {
-        double? typed = reader.Number(field, name, Measure.Number, 0, 99);
-        if (typed is { } number && number != Math.Floor(number))
-        {
-            reader.Report(field, $"{name}: {reader.Form[field].Trim()} is not a whole number.");
-            return null;
-        }
-
-        return typed is { } count ? (int)count : null;
-    }
 
     private static bool Alike(double one, double other) => Math.Abs(one - other) <= 0.01 * other;
 }

@@ -8,44 +8,31 @@ namespace Stockwright.Web.Features.Planning;
 /// <summary>Reads how much to make. Fields of the ways not chosen are kept but not looked at.</summary>
 internal static class GoalReader
 {
-    public static PlanGoal? Read(FieldReader reader, LarderTable larder) => reader.Word(PlanFields.Goal, "How much", PlanText.Goals) switch
+    public static PlanGoal? Read(FieldReader reader, LarderTable larder) => PlanFields.Goal.ReadOrUsual(reader) switch
     {
         GoalWay.Fill => new PlanGoal.FillPot(),
-        GoalWay.Litres => ReadLitres(reader),
+        GoalWay.Litres => PlanFields.Litres.Read(reader, "Say how much stock you want.") is { } volume ? new PlanGoal.MakeVolume(volume) : null,
         GoalWay.Portions => ReadPortions(reader),
         GoalWay.Bones => ReadBones(reader, larder),
         _ => null,
     };
 
-    private static PlanGoal.MakeVolume? ReadLitres(FieldReader reader)
-    {
-        double? volume = reader.Number(
-            PlanFields.Litres, "Stock wanted", Measure.Stock, 0.0001, 2, "Say how much stock you want.");
-        return volume is { } cubicMetres ? new PlanGoal.MakeVolume(Volume.FromCubicMeters(cubicMetres)) : null;
-    }
-
     private static PlanGoal.MakeVolume? ReadPortions(FieldReader reader)
     {
-        double? count = reader.Number(PlanFields.PortionCount, "Portions", Measure.Number, 1, 10_000, "Say how many portions you want.");
-        double? size = reader.Number(PlanFields.PortionSize, "Size of a portion", Measure.Portion, 20e-6, 0.005, "Say how large a portion is.");
-        if (count is { } number && number != Math.Floor(number))
-        {
-            reader.Report(PlanFields.PortionCount, $"Portions: {reader.Form[PlanFields.PortionCount].Trim()} is not a whole number.");
-            return null;
-        }
-
+        int? count = PlanFields.PortionCount.Read(reader, "Say how many portions you want.");
+        Volume? size = PlanFields.PortionSize.Read(reader, "Say how large a portion is.");
         if (count is not { } portions || size is not { } each)
         {
             return null;
         }
 
-        if (portions * each > 2)
+        if (portions * each > PlanGoal.YieldRange.Most)
         {
-            reader.Report(PlanFields.PortionCount, "That many portions of that size are more than 2000 litres (2100 quarts).");
+            reader.Report(PlanFields.PortionCount.Name, "That many portions of that size are more than 2000 litres (2100 quarts).");
             return null;
         }
 
-        return new PlanGoal.MakeVolume(Volume.FromCubicMeters(portions * each), Volume.FromCubicMeters(each));
+        return new PlanGoal.MakeVolume(portions * each, each);
     }
 
     private static PlanGoal.UseBones? ReadBones(FieldReader reader, LarderTable larder)
@@ -64,14 +51,14 @@ internal static class GoalReader
         }
 
         // The same cut on two rows is one heap of bones.
-        Dictionary<string, double> kilograms = new(StringComparer.Ordinal);
+        Dictionary<string, Mass> masses = new(StringComparer.Ordinal);
         List<string> order = [];
         int before = reader.Problems.Count;
         for (int row = 0; row < rows; row++)
         {
             string cutField = PlanFields.BonesField(row, "cut");
             string cut = reader.Form[cutField].Trim();
-            double? mass = RowFields.ReadMass(reader, RowFields.Bones, row, 0.005, 2000, "How much of it do you have?");
+            Mass? mass = RowFields.ReadMass(reader, RowFields.Bones, row, BonesAtHand.MassRange, "How much of it do you have?");
             if (cut.Length == 0)
             {
                 reader.Report(cutField, "Say which bones these are.");
@@ -82,17 +69,17 @@ internal static class GoalReader
             }
             else if (mass is { } weight)
             {
-                if (kilograms.TryAdd(cut, weight))
+                if (masses.TryAdd(cut, weight))
                 {
                     order.Add(cut);
                 }
                 else
                 {
-                    kilograms[cut] += weight;
+                    masses[cut] += weight;
                 }
             }
         }
 
-        return reader.Problems.Count > before ? null : new PlanGoal.UseBones([.. order.Select(cut => new BonesAtHand(cut, Mass.FromKilograms(kilograms[cut])))]);
+        return reader.Problems.Count > before ? null : new PlanGoal.UseBones([.. order.Select(cut => new BonesAtHand(cut, masses[cut]))]);
     }
 }

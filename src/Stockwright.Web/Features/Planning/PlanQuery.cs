@@ -1,10 +1,9 @@
 using Stockwright.Kitchen;
+using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Recipes;
-using Stockwright.Simmering;
 using Stockwright.Web.Features.Kitchen;
 using Stockwright.Web.Fields;
-using UnitsNet;
 
 namespace Stockwright.Web.Features.Planning;
 
@@ -34,64 +33,55 @@ public static class PlanQuery
         Pot? pot = EquipmentReader.ReadPot(reader, book.Kitchen);
         Hob? hob = EquipmentReader.ReadHob(reader, book.Kitchen, pot);
         LidPosition? lid = EquipmentReader.ReadLid(reader, recipe, pot);
-        KitchenSite site = ReadSite(reader, book.Kitchen.Site);
         PlanGoal? goal = GoalReader.Read(reader, book.Larder);
         FillMark? fill = FillFields.Read(reader);
-        SplitWay? way = reader.Form.Has(PlanFields.Way) ? reader.Word(PlanFields.Way, "If it does not fit", PlanText.Ways) : null;
-        int? pots = FillFields.ReadCount(reader, PlanFields.Pots, "Pots of this size");
-        int? hobs = FillFields.ReadCount(reader, PlanFields.Hobs, "Free hobs like this");
         PlanSchedule schedule = ScheduleReader.Read(reader, book.Zone, now);
-        double? simmer = reader.Number(PlanFields.Simmer, "Simmer temperature", Measure.Temperature, 40 + 273.15, 125 + 273.15);
-        double? seconds = reader.Number(
-            PlanFields.Hours, "Simmer time", Measure.Hours, PlanRequest.SimmerTimeRange.Least.TotalSeconds, PlanRequest.SimmerTimeRange.Most.TotalSeconds);
-        double? check = reader.Number(
-            PlanFields.Check, "Time between checks", Measure.Minutes, PlanRequest.CheckIntervalRange.Least.TotalSeconds, PlanRequest.CheckIntervalRange.Most.TotalSeconds);
-        TopUpRule? topUp = reader.Form.Has(PlanFields.TopUp) ? reader.Word(PlanFields.TopUp, "Topping up", PlanText.TopUps) : null;
-        MirepoixTime? mirepoix = reader.Form.Has(PlanFields.Mirepoix) ? reader.Word(PlanFields.Mirepoix, "Mirepoix", PlanText.MirepoixTimes) : null;
-        HeatUpLid? heatUpLid = reader.Word(PlanFields.HeatUpLid, "Lid while it heats up", PlanText.HeatUpLids);
-        SlowCookerSetting? setting = reader.Word(PlanFields.SlowSetting, "Setting of the slow cooker", EquipmentWords.SlowSettings);
-        bool inOven = reader.Form[PlanFields.InOven].Trim() is "1" or "true" or "on";
+        Func<PlanRequest, PlanRequest> fields = PlanFields.OfRequest.Read(reader);
         HashSet<string> leftOut = ReadTicks(reader, PlanFields.Leave, recipe, book);
         HashSet<string> withOptional = ReadTicks(reader, PlanFields.With, recipe, book);
-
         PlanQuestions questions = QuestionReader.Read(reader, book.Larder);
 
         PlanRequest? request = null;
         if (reader.Problems.Count == 0 && recipe is not null && pot is not null && hob is not null && lid is { } position && goal is not null)
         {
-            request = new PlanRequest
+            request = fields(Usual(recipe, book.Larder, book.Kitchen, pot, hob) with
             {
-                Recipe = recipe,
-                Larder = book.Larder,
-                Pot = pot,
-                Hob = hob,
                 Lid = position,
-                Site = site,
-                Oven = book.Kitchen.Oven,
-                Trays = book.Kitchen.Trays,
-                OtherPots = [.. book.Kitchen.Pots.Where(other => !string.Equals(other.Id, pot.Id, StringComparison.Ordinal))],
                 Goal = goal,
-                Schedule = schedule,
-                SimmerTemperature = simmer is { } kelvins ? Temperature.FromDegreesCelsius(Math.Round(kelvins - 273.15, 9)) : null,
-                SimmerTime = seconds is { } length ? TimeSpan.FromSeconds(length) : null,
-                CheckInterval = check is { } interval ? TimeSpan.FromSeconds(interval) : TimeSpan.FromHours(1),
-                TopUp = topUp ?? PlanRequest.UsualTopUp(recipe),
-                PieceSize = questions.PieceSize,
                 FillTo = fill,
-                Way = way,
-                PotCount = pots ?? FillFields.PotsLike(book.Kitchen, pot),
-                HobCount = hobs ?? FillFields.HobsLike(book.Kitchen, hob),
-                Mirepoix = mirepoix,
-                HeatsUpCovered = heatUpLid == HeatUpLid.On,
-                Setting = pot.Kind == PotKind.SlowCooker ? setting ?? SlowCookerSetting.High : SlowCookerSetting.High,
-                SimmersInOven = inOven,
+                Schedule = schedule,
+                PieceSize = questions.PieceSize,
                 LeftOut = leftOut,
                 WithOptional = withOptional,
-            };
+            });
+            if (request.Schedule.WakesAt == request.Schedule.SleepsAt)
+            {
+                reader.Report("sleeps", "Getting up and going to bed cannot be at the same time.");
+                request = null;
+            }
         }
 
         return new PlanQueryResult(request, questions, reader.Problems, ignored, form, reader.Units);
     }
+
+    /// <summary>What is planned with recipe, pot and hob when nothing else is said.</summary>
+    internal static PlanRequest Usual(StockRecipe recipe, LarderTable larder, KitchenSetup kitchen, Pot pot, Hob hob) => new()
+    {
+        Recipe = recipe,
+        Larder = larder,
+        Pot = pot,
+        Hob = hob,
+        Lid = PlanRequest.UsualLid(pot, recipe),
+        Site = kitchen.Site,
+        Oven = kitchen.Oven,
+        Trays = kitchen.Trays,
+        OtherPots = [.. kitchen.Pots.Where(other => !string.Equals(other.Id, pot.Id, StringComparison.Ordinal))],
+        Goal = new PlanGoal.FillPot(),
+        Schedule = new PlanSchedule(),
+        TopUp = PlanRequest.UsualTopUp(recipe),
+        PotCount = FillFields.PotsLike(kitchen, pot),
+        HobCount = FillFields.HobsLike(kitchen, hob),
+    };
 
     /// <summary>Writes a request as a query string that reads back to the same request; what equals the default is left out.</summary>
     /// <param name="request">The request.</param>
@@ -109,12 +99,12 @@ public static class PlanQuery
 
     private static StockRecipe? ReadRecipe(FieldReader reader, PlanningInputs book)
     {
-        string id = reader.Form[PlanFields.Recipe].Trim();
+        string id = reader.Form[PlanFields.Recipe.Name].Trim();
         if (id.Length == 0)
         {
             if (DefaultRecipe(book.Recipes) is not { } standing)
             {
-                reader.Report(PlanFields.Recipe, "There is no recipe to plan from yet. Add one first.");
+                reader.Report(PlanFields.Recipe.Name, "There is no recipe to plan from yet. Add one first.");
                 return null;
             }
 
@@ -123,7 +113,7 @@ public static class PlanQuery
 
         if (!book.Recipes.TryFind(id, out StockRecipe? recipe))
         {
-            reader.Report(PlanFields.Recipe, $"There is no recipe called {KitchenNumber.Quote(id)} here. Choose one from the list.");
+            reader.Report(PlanFields.Recipe.Name, $"There is no recipe called {KitchenNumber.Quote(id)} here. Choose one from the list.");
         }
 
         return recipe;
@@ -131,31 +121,6 @@ public static class PlanQuery
 
     internal static StockRecipe? DefaultRecipe(RecipeBook recipes) =>
         recipes.TryFind("brown-chicken", out StockRecipe? chicken) ? chicken : recipes.Recipes is [var first, ..] ? first : null;
-
-    private static KitchenSite ReadSite(FieldReader reader, KitchenSite kitchen)
-    {
-        double? altitude = reader.Altitude(PlanFields.Altitude);
-        double? pressure = reader.AirPressure(PlanFields.Pressure);
-        double? room = reader.Room(PlanFields.Room);
-        double? tap = reader.Tap(PlanFields.Tap);
-        double? film = reader.Film(PlanFields.Film);
-        double? clings = reader.Clings(PlanFields.Clings);
-        KitchenSite site = kitchen;
-        if (altitude is { } metres)
-        {
-            // An altitude typed for this plan counts over the barometer reading the kitchen keeps.
-            site = site with { Altitude = Length.FromMeters(metres), MeasuredPressure = null };
-        }
-
-        return site with
-        {
-            MeasuredPressure = pressure is { } pascals ? Pressure.FromPascals(pascals) : site.MeasuredPressure,
-            Room = room is { } roomKelvins ? Temperature.FromDegreesCelsius(roomKelvins - 273.15) : site.Room,
-            TapWater = tap is { } tapKelvins ? Temperature.FromDegreesCelsius(tapKelvins - 273.15) : site.TapWater,
-            OwnFilmFactor = film ?? site.OwnFilmFactor,
-            OwnClinging = clings is { } share ? Ratio.FromDecimalFractions(share) : site.OwnClinging,
-        };
-    }
 
     /// <summary>Ingredients ticked under a prefix: lines to leave out, or optional lines to take in.</summary>
     private static HashSet<string> ReadTicks(FieldReader reader, string prefix, StockRecipe? recipe, PlanningInputs book)
@@ -165,7 +130,7 @@ public static class PlanQuery
         foreach (string name in reader.Form.Names.Where(name => name.StartsWith(prefix, StringComparison.Ordinal)))
         {
             string ingredient = name[prefix.Length..];
-            if (reader.Form[name].Trim() is not ("1" or "true" or "on"))
+            if (!TickRow.IsTicked(reader.Form[name]))
             {
                 continue;
             }

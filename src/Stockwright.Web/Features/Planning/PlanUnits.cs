@@ -16,7 +16,7 @@ internal static class PlanUnits
                 continue;
             }
 
-            if (PlanFields.Measured.TryGetValue(name, out Measure? measure))
+            if (PlanFields.MeasureOf(name) is { } measure)
             {
                 converted.Add(KeyValuePair.Create(name, FormUnits.TurnNumber(value, measure, from, to)));
             }

@@ -13,8 +13,10 @@ namespace Stockwright.Web.Features.Planning;
 /// <param name="Problems">Problems of the codec or, when it found none, of the planner.</param>
 /// <param name="Book">What the plan refers to.</param>
 /// <param name="Now">The present.</param>
-public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyList<InputProblem> Problems, PlanningInputs Book, DateTimeOffset Now)
+public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyList<InputProblem> Problems, PlanningInputs Book, DateTimeOffset Now) : IFieldView
 {
+    private PlanRequest? blank;
+
     /// <summary>What the stock will be like; null when there is no plan. Worked out when first asked for: it takes far longer than the plan.</summary>
     public StockOutlook? Outlook => Judged?.Value;
 
@@ -39,13 +41,30 @@ public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyL
 
     /// <summary>The recipe asked for, also while something else is still wrong; null when it is unknown.</summary>
     public StockRecipe? Recipe => Typed.Request?.Recipe
-        ?? (!Form.Has(PlanFields.Recipe) ? PlanQuery.DefaultRecipe(Book.Recipes)
-            : Book.Recipes.TryFind(Form[PlanFields.Recipe].Trim(), out StockRecipe? found) ? found : null);
+        ?? (!Form.Has(PlanFields.Recipe.Name) ? PlanQuery.DefaultRecipe(Book.Recipes)
+            : Book.Recipes.TryFind(Form[PlanFields.Recipe.Name].Trim(), out StockRecipe? found) ? found : null);
 
     public KitchenSetup Kitchen => Book.Kitchen;
 
     /// <summary>The whole plan spelled out as a query string, the day it starts included; as typed when there is none.</summary>
     public string Query => Typed.Request is { } request ? PlanQuery.ToQuery(request, Kitchen, Units, Questions) : Form.ToQuery();
+
+    /// <summary>Moment the fields of day and time show when nothing is typed in them.</summary>
+    internal DateTime StandingMoment => Typed.Request?.Schedule is { } schedule && (schedule.StartAt ?? schedule.ReadyBy) is { } moment
+        ? TimeZoneInfo.ConvertTime(moment, Book.Zone).DateTime
+        : ScheduleReader.NextLocal(Book.Zone, Now, ScheduleReader.UsualStart);
+
+    /// <summary>What counts when a field is left blank: as the recipe, the pot and the kitchen have it.</summary>
+    public string? Usual(FieldBinding field) => field is FieldBinding<PlanRequest> asked && Blank is { } usual ? asked.Text(usual, Units, NumberRow.Short) : null;
+
+    /// <summary>The plan that nothing is said of; with some pot and hob while those are not told.</summary>
+    private PlanRequest? Blank => blank ??= (Recipe ?? PlanQuery.DefaultRecipe(Book.Recipes)) is { } recipe
+        ? PlanQuery.Usual(recipe, Book.Larder, Kitchen, Typed.Request?.Pot ?? SomePot, Typed.Request?.Hob ?? SomeHob)
+        : null;
+
+    private static readonly Pot SomePot = Pot.Straight("", "", UnitsNet.Length.FromCentimeters(20), UnitsNet.Length.FromCentimeters(20));
+
+    private static readonly Hob SomeHob = new() { Id = "", Name = "", Kind = HobKind.Gas, RatedPower = UnitsNet.Power.FromKilowatts(2) };
 
     /// <summary>Link to another plan.</summary>
     public string LinkTo(PlanRequest request) => LinkTo(request, Questions);

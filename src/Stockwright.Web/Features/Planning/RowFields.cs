@@ -1,7 +1,9 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Stockwright.Predicting;
 using Stockwright.Web.Fields;
+using UnitsNet;
 
 namespace Stockwright.Web.Features.Planning;
 
@@ -106,13 +108,13 @@ internal static partial class RowFields
     }
 
     /// <summary>Reads a row's mass; the field says its unit itself, whichever measures the rest of the form is in.</summary>
-    public static double? ReadMass(FieldReader reader, string family, int row, double leastKilograms, double mostKilograms, string? missing)
+    public static Mass? ReadMass(FieldReader reader, string family, int row, (Mass Least, Mass Most) range, string? missing)
     {
         UnitSystem unitOfRow = reader.Form.Has(MassName(family, row, reader.Units)) || !reader.Form.Has(MassName(family, row, Other(reader.Units)))
             ? reader.Units
             : Other(reader.Units);
         FieldReader single = new(reader.Form, unitOfRow);
-        double? mass = single.Number(MassName(family, row, unitOfRow), "Weight", Measure.Mass, leastKilograms, mostKilograms, missing);
+        Mass? mass = NumberRow.Mass(MassName(family, row, unitOfRow), "Weight", range).Read(single, missing);
         foreach (Stockwright.Planning.InputProblem problem in single.Problems)
         {
             reader.Report(MassName(family, row, reader.Units), problem.Message);
@@ -120,6 +122,19 @@ internal static partial class RowFields
 
         return mass;
     }
+
+    /// <summary>Writes a row: the cut, and its mass in the measures given.</summary>
+    public static void Put(List<KeyValuePair<string, string>> entries, string family, int row, string cut, Mass? mass, UnitSystem units)
+    {
+        entries.Add(KeyValuePair.Create(Name(family, row, "cut"), cut));
+        if (mass is { } weight)
+        {
+            entries.Add(KeyValuePair.Create(MassName(family, row, units), KitchenNumber.Write(Measure.Mass.In(units).FromSi(weight.Kilograms))));
+        }
+    }
+
+    /// <summary>A row's price by weight.</summary>
+    public static NumberRow<double> Price(string family, int row) => NumberRow.Plain(Name(family, row, "price"), "Price", Measure.Price, AvailableCut.PriceRange);
 
     /// <summary>What to show in a row's mass field: a weight given in the other system's unit is turned into the reader's.</summary>
     public static string MassTyped(TypedForm form, string family, int row, UnitSystem units)

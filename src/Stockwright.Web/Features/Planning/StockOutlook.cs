@@ -68,7 +68,7 @@ public sealed record StockOutlook(BatchPrediction Central, PredictionSample Sure
     /// <summary>The name the advice gives a row's price, turned into the form's.</summary>
     private static string? FieldOf(InputProblem problem) => problem.Field switch
     {
-        PlanFields.PowderPrice => problem.Field,
+        "powder-price" => problem.Field,
         _ when problem.Field.StartsWith("cuts-", StringComparison.Ordinal) => RowFields.Set + problem.Field["cuts".Length..],
         _ => null,
     };

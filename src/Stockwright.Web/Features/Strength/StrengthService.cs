@@ -183,7 +183,7 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
     {
         double? volume = Amount(StrengthFields.PowderVolume, "Stock", "How much stock is there?");
         double? now = Percent(StrengthFields.PowderNow, "Strength now", missing: null);
-        BodyClass? wanted = reader.Form.Has(StrengthFields.PowderTarget) ? reader.Word(StrengthFields.PowderTarget, "Body", BodyText.Bodies) : BodyClass.SoftJelly;
+        BodyClass? wanted = (new WordsRow<BodyClass>(StrengthFields.PowderTarget, "Body", BodyText.Bodies) { Blank = BodyClass.SoftJelly }).ReadOrUsual(reader);
         double? bloom = reader.Number(StrengthFields.PowderBloom, "Bloom", Measure.Number, GelatinTopUp.BloomRange.Least, GelatinTopUp.BloomRange.Most);
         if (reader.Problems.Count > 0 || volume is null || wanted is not { } body)
         {

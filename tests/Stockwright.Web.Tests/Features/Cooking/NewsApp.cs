@@ -31,7 +31,7 @@ public sealed class NewsApp : WebApplicationFactory<Program>
     public async Task<Guid> StartBatchAsync(string name)
     {
         await using AsyncServiceScope scope = Services.CreateAsyncScope();
-        TypedForm form = TypedForm.Empty.With(PlanFields.Recipe, "white-chicken");
+        TypedForm form = TypedForm.Empty.With(PlanFields.Recipe.Name, "white-chicken");
         PlanningInputs book = await scope.ServiceProvider.GetRequiredService<IKitchenSource>().LoadAsync(Stop);
         PlanView view = await scope.ServiceProvider.GetRequiredService<PlanService>().PlanAsync(form, Measures.UnitSystem.Metric, Stop);
         Assert.Empty(view.Problems);

@@ -99,7 +99,7 @@ internal static class EntryRows
             "Lid",
             "Lid moved",
             new WordField<LogFact.LidChanged, LidKind>(
-                "lid", "The lid is", "The lid", EquipmentWords.Lids, kind => kind switch { LidKind.Off => "Off", LidKind.Ajar => "Ajar", _ => "On" }, fact => fact.Lid.Kind)
+                "lid", "The lid is", "The lid", [.. EquipmentFields.Lid.Words.Select(word => (word.Word, word.Value))], EquipmentFields.Lid.LabelOf, fact => fact.Lid.Kind)
             {
                 Shape = EntryFieldShape.Radios,
                 Default = _ => "off",
