@@ -45,7 +45,7 @@ internal sealed record FieldBinding<TRecord, T>(FieldRow<T> Typed, Func<TRecord,
 {
     internal override Func<TRecord, TRecord>? Read(FieldReader reader) => Typed.Read(reader) is { } value ? record => With(record, value) : null;
 
-    internal override string? Text(TRecord record, UnitSystem units, double tolerance) => Get(record) is { } value ? Typed.Text(value, units, tolerance) : null;
+    internal override string? Text(TRecord record, UnitSystem units, double tolerance = NumberRow.Exact) => Get(record) is { } value ? Typed.Text(value, units, tolerance) : null;
 
     internal override bool IsSame(TRecord one, TRecord other) => (Get(one), Get(other)) switch
     {
@@ -61,7 +61,7 @@ internal sealed record InnerBinding<TOuter, TRecord>(FieldBinding<TRecord> Inner
 {
     internal override Func<TOuter, TOuter>? Read(FieldReader reader) => Inner.Read(reader) is { } change ? outer => With(outer, change(Get(outer))) : null;
 
-    internal override string? Text(TOuter record, UnitSystem units, double tolerance) => Inner.Text(Get(record), units, tolerance);
+    internal override string? Text(TOuter record, UnitSystem units, double tolerance = NumberRow.Exact) => Inner.Text(Get(record), units, tolerance);
 
     internal override bool IsSame(TOuter one, TOuter other) => Inner.IsSame(Get(one), Get(other));
 

@@ -3,7 +3,6 @@ using Stockwright.Measures;
 using Stockwright.Planning;
 using Stockwright.Recipes;
 using Stockwright.Web.Fields;
-using UnitsNet;
 
 namespace Stockwright.Web.Features.Planning;
 

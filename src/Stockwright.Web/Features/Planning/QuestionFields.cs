@@ -2,7 +2,6 @@ using Stockwright.Planning;
 using Stockwright.Predicting;
 using Stockwright.Web.Fields;
 using Stockwright.Web.Wording;
-using UnitsNet;
 
 namespace Stockwright.Web.Features.Planning;
 
@@ -10,8 +9,6 @@ namespace Stockwright.Web.Features.Planning;
 internal static class QuestionFields
 {
     private static readonly PredictionSettings Usual = new();
-
-    private static readonly Measure Ph = new(new FieldUnit("pH", 1), new FieldUnit("pH", 1));
 
     /// <summary>What moves the body and is not in the plan.</summary>
     public static readonly IReadOnlyList<ShownField<PlanView>> Body =
@@ -72,8 +69,9 @@ internal static class QuestionFields
             asked => asked.PieceSize,
             (asked, size) => asked with { PieceSize = size }),
         Asked(
-            NumberRow.Plain("ph", "Acidity", Ph, Extraction.PhRange) with
+            NumberRow.Number("ph", "Acidity", Extraction.PhRange) with
             {
+                Unit = "pH",
                 Blank = Usual.Ph,
                 Hint = "About 5 with a good splash of wine or vinegar.",
                 Description = "Acidity of the liquor, pH 3.5 to 9; 6.5 when left out.",
