@@ -59,12 +59,7 @@ internal static class PlanFields
         new("litres", GoalWay.Litres, "so many litres"),
         new("portions", GoalWay.Portions, "so many portions"),
         new("bones", GoalWay.Bones, "what these bones give"),
-    ])
-    {
-        Told = "How much",
-        Class = "wide",
-        Description = "fill (default), litres, portions or bones.",
-    };
+    ]) { Told = "How much", Class = "wide", Description = "fill (default), litres, portions or bones." };
 
     public static readonly NumberRow<Volume> Litres = NumberRow.Volume("litres", "Stock, strained", Measure.Stock, PlanGoal.YieldRange) with
     {
@@ -85,12 +80,7 @@ internal static class PlanFields
         new("half", FillWay.Half, "half"),
         new("depth", FillWay.Depth, "to a depth of…"),
         new("rim", FillWay.Rim, "to so far below the rim…"),
-    ])
-    {
-        Told = "Fill to",
-        IsList = true,
-        Description = "How full: safe (default), three-quarters, two-thirds or half of the height, depth or rim with fill-length.",
-    };
+    ]) { Told = "Fill to", IsList = true, Description = "How full: safe (default), three-quarters, two-thirds or half of the height, depth or rim with fill-length." };
 
     public static readonly NumberRow<Length> FillLength = NumberRow.Length("fill-length", "How deep, or how far below the rim", FillMark.LengthRange) with
     {
@@ -118,10 +108,7 @@ internal static class PlanFields
         new WordsRow<SlowCookerSetting>("slow-setting", "Setting of the slow cooker",
         [
             new("high", SlowCookerSetting.High, "High"), new("low", SlowCookerSetting.Low, "Low"), new("warm", SlowCookerSetting.Warm, "Warm: only keeps hot"),
-        ])
-        {
-            Description = "Setting of a slow cooker: high (default) or low; warm is refused, for nothing is cooked on it.",
-        },
+        ]) { Description = "Setting of a slow cooker: high (default) or low; warm is refused, for nothing is cooked on it." },
         request => request.Pot.Kind == PotKind.SlowCooker ? request.Setting : null,
         (request, setting) => request.Pot.Kind == PotKind.SlowCooker ? request with { Setting = setting } : request);
 
@@ -131,8 +118,7 @@ internal static class PlanFields
             Class = "wide ticks",
             Description = "1 to simmer it in the kitchen's oven, lid on, once it is skimmed on the hob.",
         },
-        request => request.SimmersInOven,
-        (request, inOven) => request with { SimmersInOven = inOven });
+        request => request.SimmersInOven, (request, inOven) => request with { SimmersInOven = inOven });
 
     /// <summary>Fields of a pot that is not the kitchen's.</summary>
     public static readonly IReadOnlyList<ShownField<PlanView>> OwnPot =
@@ -164,14 +150,12 @@ internal static class PlanFields
         new(FillLength),
         Asked(
             new WholeRow("pots", "Pots of this size", AnyCount) { Description = "Pots of this size at hand; those of the kitchen when left out." },
-            request => request.PotCount,
-            (request, count) => request with { PotCount = count },
+            request => request.PotCount, (request, count) => request with { PotCount = count },
             // Said as soon as there may be several: the kitchen it is read in later may have others.
             (request, usual) => request.PotCount != 1 || usual.PotCount != 1),
         Asked(
             new WholeRow("hobs", "Free hobs like this", AnyCount) { Description = "Free hobs like this; those of the kitchen when left out." },
-            request => request.HobCount,
-            (request, count) => request with { HobCount = count },
+            request => request.HobCount, (request, count) => request with { HobCount = count },
             (request, usual) => request.HobCount != 1 || usual.HobCount != 1),
         Asked(
             new WordsRow<SplitWay>("way", "If it does not fit at once",
@@ -188,8 +172,7 @@ internal static class PlanFields
                 None = "what is least work",
                 Description = "What is done where the wish does not fit the pot: let-down, stronger, pots (side by side) or rounds. The planner chooses when left out.",
             },
-            request => request.Way,
-            (request, way) => request with { Way = way }),
+            request => request.Way, (request, way) => request with { Way = way }),
     ];
 
     public static readonly IReadOnlyList<ShownField<PlanView>> Schedule =
@@ -199,24 +182,16 @@ internal static class PlanFields
         new(Time) { Standing = view => Time.Text(new TimeOnly(view.StandingMoment.Hour, view.StandingMoment.Minute), view.Units), Hint = view => $"By the kitchen's clock ({view.Book.Zone.Id})." },
         Asked(
             new TimeRow("wakes", "You get up at") { Description = "Time the cook gets up; 06:30 when left out." },
-            request => request.Schedule.WakesAt,
-            (request, time) => request with { Schedule = request.Schedule with { WakesAt = time } }),
+            request => request.Schedule.WakesAt, (request, time) => request with { Schedule = request.Schedule with { WakesAt = time } }),
         Asked(
             new TimeRow("sleeps", "and go to bed at") { Description = "Time the cook goes to bed; 22:30 when left out." },
-            request => request.Schedule.SleepsAt,
-            (request, time) => request with { Schedule = request.Schedule with { SleepsAt = time } }),
+            request => request.Schedule.SleepsAt, (request, time) => request with { Schedule = request.Schedule with { SleepsAt = time } }),
         Asked(
             new WordsRow<NightPlan>("night", "Work in the night",
             [
                 new("free", NightPlan.KeepFree, "none: find a way"), new("getup", NightPlan.GetUp, "I get up for it"), new("oven", NightPlan.OvenHold, "lid on, into a low oven"), new("stop", NightPlan.StopAndCool, "stop, strain and cool"),
-            ])
-            {
-                Told = "Checks in the night",
-                Class = "wide",
-                Description = "Work in the night: free (default, the planner keeps it free), getup, oven or stop.",
-            },
-            request => request.Schedule.Night,
-            (request, night) => request with { Schedule = request.Schedule with { Night = night } }),
+            ]) { Told = "Checks in the night", Class = "wide", Description = "Work in the night: free (default, the planner keeps it free), getup, oven or stop." },
+            request => request.Schedule.Night, (request, night) => request with { Schedule = request.Schedule with { Night = night } }),
     ];
 
     public static readonly IReadOnlyList<ShownField<PlanView>> Fine =
@@ -231,51 +206,35 @@ internal static class PlanFields
             (request, time) => request with { SimmerTime = time }) with { Label = FineText.TimeLabel, Hint = FineText.TimeHint, Placeholder = FineText.TimeUsual },
         Asked(
             NumberRow.Span("check", "Look in every", Measure.Minutes, PlanRequest.CheckIntervalRange) with { Told = "Time between checks", Description = "Minutes between checks, 20 to 360; 60 when left out." },
-            request => request.CheckInterval,
-            (request, interval) => request with { CheckInterval = interval }) with { Hint = FineText.CheckHint },
+            request => request.CheckInterval, (request, interval) => request with { CheckInterval = interval }) with { Hint = FineText.CheckHint },
         Asked(
             new WordsRow<TopUpRule>("topup", "Top up",
             [
                 new("line", TopUpRule.KeepToLine, "back to the line at every check"), new("covered", TopUpRule.KeepCovered, "only to keep the solids covered"), new("none", TopUpRule.None, "never"),
-            ])
-            {
-                Told = "Topping up",
-                Class = "wide",
-                Description = "line (the level is held), covered or none. Line, and none for what is boiled down, when left out.",
-            },
-            request => request.TopUp,
-            (request, rule) => request with { TopUp = rule }) with { Options = FineText.TopUps },
+            ]) { Told = "Topping up", Class = "wide", Description = "line (the level is held), covered or none. Line, and none for what is boiled down, when left out." },
+            request => request.TopUp, (request, rule) => request with { TopUp = rule }) with { Options = FineText.TopUps },
         Asked(
             new WordsRow<bool>("heat-up-lid", "Lid while it heats up", [new("off", false, "off: scum is lifted as it comes"), new("on", true, "on until it bubbles: hot a little sooner")])
             {
                 Class = "wide",
                 Description = "Lid while it heats up: off (default) or on, until it begins to bubble.",
             },
-            request => request.HeatsUpCovered,
-            (request, covered) => request with { HeatsUpCovered = covered }),
+            request => request.HeatsUpCovered, (request, covered) => request with { HeatsUpCovered = covered }),
         Asked(
             new WordsRow<MirepoixTime>("mirepoix", "Mirepoix goes in",
             [
                 new("last-hour", MirepoixTime.LastHour, "for the last hour: fresher, and it drinks less stock"), new("early", MirepoixTime.Early, "after the first skim, in large pieces"),
-            ])
-            {
-                Told = "Mirepoix",
-                Class = "wide",
-                Description = "When mirepoix goes into a long simmer: early (after the first skim) or last-hour. The recipe's when left out.",
-            },
-            request => request.Mirepoix,
-            (request, time) => request with { Mirepoix = time }) with { Asked = view => FineText.Waiting(view).Any(), Usual = FineText.UsualMirepoix },
+            ]) { Told = "Mirepoix", Class = "wide", Description = "When mirepoix goes into a long simmer: early (after the first skim) or last-hour. The recipe's when left out." },
+            request => request.Mirepoix, (request, time) => request with { Mirepoix = time }) with { Asked = view => FineText.Waiting(view).Any(), Usual = FineText.UsualMirepoix },
 
         // An altitude typed for this plan counts over the barometer reading the kitchen keeps; a reading typed with it counts over both.
         Asked(
             SiteFields.Altitude,
-            request => request.Site.Altitude,
-            (request, altitude) => request with { Site = request.Site with { Altitude = altitude, MeasuredPressure = null } },
+            request => request.Site.Altitude, (request, altitude) => request with { Site = request.Site with { Altitude = altitude, MeasuredPressure = null } },
             (request, usual) => !SiteFields.Altitude.IsSame(request.Site.Altitude, usual.Site.Altitude) || (request.Site.MeasuredPressure is null && usual.Site.MeasuredPressure is not null)),
         Asked(
             SiteFields.Pressure,
-            request => request.Site.MeasuredPressure,
-            (request, pressure) => request with { Site = request.Site with { MeasuredPressure = pressure } },
+            request => request.Site.MeasuredPressure, (request, pressure) => request with { Site = request.Site with { MeasuredPressure = pressure } },
             (request, usual) => !SiteFields.Altitude.IsSame(request.Site.Altitude, usual.Site.Altitude) || request.Site.MeasuredPressure is not { } measured
                 || usual.Site.MeasuredPressure is not { } standing || !SiteFields.Pressure.IsSame(measured, standing)),
         .. SiteFields.OfRoom.Select(field => new ShownField<PlanView>(field.Row, field.In<PlanRequest>(request => request.Site, (request, site) => request with { Site = site }))),
