@@ -79,12 +79,7 @@ public sealed record NumberRow<T> : FieldRow<T>
 
     public override string Text(T value, UnitSystem units, double tolerance = NumberRow.Exact) => KitchenNumber.Write(measure.In(units).FromSi(si(value)), tolerance);
 
-    public override bool IsSame(T one, T other)
-    {
-        double left = si(one);
-        double right = si(other);
-        return Math.Abs(left - right) <= 1e-9 * Math.Max(Math.Abs(left), Math.Abs(right));
-    }
+    public override bool IsSame(T one, T other) => IsClose(si(one), si(other));
 
     internal override T? Read(FieldReader reader, string? missing = null)
     {
@@ -93,10 +88,12 @@ public sealed record NumberRow<T> : FieldRow<T>
 
         // An end of the range is kept as the record has it, not as the units' rounding left it.
         return reader.Number(Name, What, measure, least, most, missing) is not { } typed ? null
-            : typed <= least ? Range.Least
-            : typed >= most ? Range.Most
+            : IsClose(typed, least) ? Range.Least
+            : IsClose(typed, most) ? Range.Most
             : from(typed);
     }
+
+    private static bool IsClose(double one, double other) => Math.Abs(one - other) <= 1e-9 * Math.Max(Math.Abs(one), Math.Abs(other));
 }
 
 /// <summary>A whole number within a range.</summary>
