@@ -17,8 +17,7 @@ internal sealed record PotPosterior(
 
 /// <summary>
 /// Finds loss factor, hob efficiency and water at the start from readings: Bayesian least squares, Gauss-Newton to the most probable figures,
-/// covariance from the curvature there (R.6 to R.8 in docs/equations-cooking.md; the method is that of Rodgers, Inverse Methods for Atmospheric Sounding,
-/// 2000, chapter 5, from memory).
+/// covariance from the curvature there (R.6 to R.8 in docs/equations-cooking.md; the method is that of Rodgers 2000, chapter 5, from memory).
 /// </summary>
 internal sealed class LossEstimator
 {

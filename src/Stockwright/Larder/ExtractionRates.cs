@@ -39,11 +39,11 @@ internal static class ExtractionRates
 
     /// <summary>Activation energy of the breakdown of gelatin, J/mol.</summary>
     public static Stated<double> BreakdownActivation { get; } = new(
-        100_000, 80_000, 110_000, Provenance.Estimate, "Estimate; fitted only to when beef-bone broth at 121 °C stops setting (Kim 2014)");
+        100_000, 80_000, 110_000, Provenance.Estimate, "Estimate; fitted only to when beef-bone broth at 121 °C stops setting (Kim et al. 2014)");
 
     /// <summary>Breakdown of gelatin at 98 °C, per hour.</summary>
     public static Stated<double> BreakdownPerHour { get; } = new(
-        0.08, 0.05, 0.12, Provenance.Estimate, "Estimate; fitted only to when beef-bone broth at 121 °C stops setting (Kim 2014)");
+        0.08, 0.05, 0.12, Provenance.Estimate, "Estimate; fitted only to when beef-bone broth at 121 °C stops setting (Kim et al. 2014)");
 
     /// <summary>B.1 and B.2: rate over that at 98 °C.</summary>
     public static double Arrhenius(double celsius, double activationJoulesPerMole) =>

@@ -5,8 +5,7 @@ namespace Stockwright.Numerics;
 /// <summary>
 /// Explicit Runge-Kutta integrator of order 5 with an embedded error estimate of order 4, steps set by a PI controller,
 /// quartic dense output and location of events (equations N.1 to N.7 in docs/equations-physics.md).
-/// Sources: Dormand and Prince, J. Comput. Appl. Math. 6 (1980) 19-26; Hairer, Norsett and Wanner, Solving Ordinary
-/// Differential Equations I, 2nd ed. 1993, II.4 to II.6.
+/// Sources: Dormand and Prince 1980; Hairer, Norsett and Wanner 1993, II.4 to II.6.
 /// </summary>
 /// <remarks>For problems that are not or only mildly stiff; a very stiff one runs out of steps and says so.</remarks>
 internal static class DormandPrince

@@ -2,8 +2,7 @@ namespace Stockwright.Numerics;
 
 /// <summary>
 /// One Dormand-Prince step with its error and its interpolant (equations N.1, N.2 and N.5 in docs/equations-physics.md):
-/// tableau of Dormand and Prince, J. Comput. Appl. Math. 6 (1980); interpolant of Hairer, Norsett and Wanner,
-/// Solving Ordinary Differential Equations I, II.6. Every combination of slopes keeps linear invariants to rounding.
+/// tableau of Dormand and Prince 1980; interpolant of Hairer, Norsett and Wanner 1993, II.6. Every combination of slopes keeps linear invariants to rounding.
 /// </summary>
 internal sealed class DormandPrinceStep<TSystem>
     where TSystem : IOdeSystem

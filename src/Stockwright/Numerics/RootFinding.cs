@@ -9,8 +9,7 @@ internal static class RootFinding
     public const int DefaultMaximumIterations = 200;
 
     /// <summary>
-    /// A root inside a bracket by Brent's method (equation N.8 in docs/equations-physics.md; R.P. Brent, Algorithms for
-    /// Minimization without Derivatives, 1973, ch. 4).
+    /// A root inside a bracket by Brent's method (equation N.8 in docs/equations-physics.md; Brent 1973, ch. 4).
     /// </summary>
     /// <param name="function">Continuous function with opposite signs at the ends.</param>
     /// <param name="lower">One end of the bracket.</param>

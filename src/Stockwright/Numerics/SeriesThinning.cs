@@ -18,8 +18,8 @@ internal readonly record struct SeriesStep(int First, int Last, double Value);
 public static class SeriesThinning
 {
     /// <summary>
-    /// Points whose straight lines pass within a tolerance of every point, the furthest off taken first (the method of Ramer, 1972, and of Douglas and
-    /// Peucker, 1973, from memory, with the difference taken in the value alone). First, last, lowest and highest are always kept. When the points allowed
+    /// Points whose straight lines pass within a tolerance of every point, the furthest off taken first (the method of Ramer 1972, and of Douglas and
+    /// Peucker 1973, from memory, with the difference taken in the value alone). First, last, lowest and highest are always kept. When the points allowed
     /// do not reach the tolerance, <see cref="ThinnedSeries.Deviation"/> says how far they do.
     /// </summary>
     /// <param name="at">Times, not falling.</param>

@@ -2,7 +2,7 @@ namespace Stockwright.Physics;
 
 /// <summary>
 /// Dry air at the film temperature (equations P.25 to P.27 in docs/equations-physics.md).
-/// Source: viscosity and conductivity of ISO 2533 / U.S. Standard Atmosphere 1976 [from memory].
+/// Source: viscosity and conductivity of ISO 2533, U.S. Standard Atmosphere 1976 [from memory].
 /// </summary>
 internal static class AirFilm
 {

@@ -2,7 +2,7 @@ namespace Stockwright.Physics;
 
 /// <summary>
 /// Evaporation of clean, bubble-free water into a quiet room (equation P.23 in docs/equations-physics.md).
-/// Source: M.M. Shah, HVAC and R Research 8(1):125-131 (2002) [from memory]: the constant and the reading of the density
+/// Source: Shah 2002 [from memory]: the constant and the reading of the density
 /// as mass of dry air per cubic metre are recalled, and chosen for agreement with tank tables. The abstract states a mean
 /// deviation of 18 % over 11 data sets, water 7 to 94 °C.
 /// </summary>

@@ -5,7 +5,7 @@ namespace Stockwright.Physics;
 /// <summary>
 /// Density, specific heat and conductivity of unfrozen food from its composition
 /// (equations P.17 to P.20 in docs/equations-physics.md).
-/// Source: Choi and Okos, Food Engineering and Process Applications, vol. 1, 1986, pp. 93-101.
+/// Source: Choi and Okos 1986.
 /// </summary>
 /// <remarks>
 /// -40 to 150 °C. Below 0 °C the water counts as unfrozen (supercooled): ice is not part of these equations.

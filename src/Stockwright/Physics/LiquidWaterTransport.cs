@@ -2,7 +2,7 @@ namespace Stockwright.Physics;
 
 /// <summary>
 /// Viscosity and thermal conductivity of liquid water at 0.1 MPa (equations P.11 and P.12 in docs/equations-physics.md).
-/// Source: Patek, Hruby, Klomfar, Souckova and Harvey, J. Phys. Chem. Ref. Data 38(1):21 (2009) = IAPWS SR6-08(2011).
+/// Source: IAPWS SR6-08.
 /// </summary>
 internal static class LiquidWaterTransport
 {

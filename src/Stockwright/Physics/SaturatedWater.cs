@@ -3,7 +3,7 @@ namespace Stockwright.Physics;
 /// <summary>
 /// Density, enthalpy and latent heat of water and its steam on the boiling line
 /// (equations P.3 to P.10 in docs/equations-physics.md).
-/// Source: IAPWS SR1-86(1992); Wagner and Pruss, J. Phys. Chem. Ref. Data 22(3) 1993.
+/// Source: IAPWS SR1-86.
 /// </summary>
 /// <remarks>
 /// All methods take 0 to 373.946 °C (the release starts at the triple point, 0.01 °C; the last hundredth is a smooth

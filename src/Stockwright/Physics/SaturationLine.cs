@@ -2,7 +2,7 @@ namespace Stockwright.Physics;
 
 /// <summary>
 /// The boiling line of pure water, pressure against temperature and back (equations P.1 and P.2 in docs/equations-physics.md).
-/// Source: IAPWS R7-97(2012), Industrial Formulation 1997, region 4.
+/// Source: IAPWS R7-97, region 4.
 /// </summary>
 internal static class SaturationLine
 {

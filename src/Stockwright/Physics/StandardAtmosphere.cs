@@ -2,7 +2,7 @@ namespace Stockwright.Physics;
 
 /// <summary>
 /// Air pressure against altitude in the standard atmosphere (equation P.15 in docs/equations-physics.md).
-/// Source: ISO 2533 / ICAO Doc 7488, troposphere.
+/// Source: ISO 2533, troposphere.
 /// </summary>
 internal static class StandardAtmosphere
 {

@@ -141,5 +141,5 @@ internal static class Cautions
     public static Caution Allergens(IEnumerable<string> flagged) => new(
         "allergens",
         $"Say so on the label: this batch has {string.Join(", ", flagged)}. Other allergens may come in with packets and traces; read them, and follow your local labelling rule.",
-        "flags of the larder; EU Regulation 1169/2011 Annex II names celery, fish, crustaceans, molluscs, sulphites and others");
+        "flags of the larder; Regulation (EU) 1169/2011, Annex II, names celery, fish, crustaceans, molluscs, sulphites and others");
 }

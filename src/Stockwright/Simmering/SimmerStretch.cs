@@ -5,7 +5,7 @@ namespace Stockwright.Simmering;
 
 /// <summary>
 /// How much longer the same collagen takes at a lower temperature (equation S.9 in docs/equations.md): the ratio of Arrhenius rates with an activation
-/// energy of 109 kJ/mol (90 to 120), worked out from chicken bones at 100 and 120 C (J Cookery Sci Japan 1998 31(4):293, abstract).
+/// energy of 109 kJ/mol (90 to 120), worked out from chicken bones at 100 and 120 C (J Cookery Sci Japan 1998, abstract).
 /// </summary>
 internal static class SimmerStretch
 {

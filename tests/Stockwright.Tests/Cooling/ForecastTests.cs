@@ -66,8 +66,8 @@ public sealed class ForecastTests
         Close.To(22, course.Samples.First(sample => sample.At.TotalMinutes >= 45).Surroundings.DegreesCelsius, 1);
     }
 
-    // Olds and Sneed, spring 2005 (abstract): of chili in a walk-in in a 3 gal stock pot, in a 4 in and in a 2.5 in pan, none fell from 135 to 70 °F in 2 h
-    // and to 41 °F in 4 h more; J Food Prot 40:782, 1977 (abstract): walk-ins could not reach 7 °C within 4 h.
+    // Olds and Sneed 2005 (abstract): of chili in a walk-in in a 3 gal stock pot, in a 4 in and in a 2.5 in pan, none fell from 135 to 70 °F in 2 h
+    // and to 41 °F in 4 h more; J Food Prot 1977 40:782 (abstract): walk-ins could not reach 7 °C within 4 h.
     [Theory]
     [InlineData(0)]
     [InlineData(10.16)]

@@ -14,7 +14,7 @@ public sealed class LayerTests
     private static readonly Gen<CoolingPlace> Places = Gen.OneOfConst(
         Cases.Bench, Cases.Fridge, Cases.Air(3, 1.5), Cases.Air(-5, 4), Cases.IceBath(20), new CoolingPlace.TapSink(true, Mass.Zero), new CoolingPlace.TapSink(false, Mass.FromKilograms(20)));
 
-    // Boundary layer profiles integrated (trapezium): Eckert and Jackson, NACA report 1015, 1951, and Squire 1938, both from memory.
+    // Boundary layer profiles integrated (trapezium): Eckert and Jackson 1951 and Squire 1938, both from memory.
     [Theory]
     [InlineData(1.0 / 7, 1, 4, CoolingFactors.TurbulentWallShare)]
     [InlineData(1, 2, 2, CoolingFactors.LaminarWallShare)]

@@ -110,7 +110,7 @@ public sealed class FreezingTests
         Assert.True(FreezingTime.Thaw(thick, T(-18), T(15), T(0), FilmRange.ChangedWater)!.Time.Central < FreezingTime.Thaw(thick, T(-18), T(15), T(0))!.Time.Central);
     }
 
-    // By hand for a flat bag of 3 cm in water at 15 °C. Thawing goes as R a (P/h + Q a/k) of C.56 (Cleland and others 1986, from memory), with 200 (100 to
+    // By hand for a flat bag of 3 cm in water at 15 °C. Thawing goes as R a (P/h + Q a/k) of C.56 (from memory), with 200 (100 to
     // 500) W/m2K around it, a tenth more or less of thickness, and up to twice the conductivity where what has thawed moves; ends in quadrature.
     [Fact]
     public void A_thaw_in_water_has_the_range_of_its_film_and_its_size()

@@ -21,8 +21,8 @@ public sealed class HobTests
         Assert.Equal(Provenance.Published, efficiency.Provenance);
     }
 
-    // Single tests lie inside the stated ranges. Gas: 42 % (cambridgeclarion.org/108), 49 % (M. de Podesta, Watching pots boil, 2012), 32 % and induction 74 %
-    // (one quart on a ring and on induction, a test reported in 2016). Induction 77 % and 84 %: EPRI, ACEEE Summer Study 2014 (77 from memory).
+    // Single tests lie inside the stated ranges. Gas: 42 % (cambridgeclarion.org/108), 49 % (de Podesta 2012), 32 % and induction 74 %
+    // (one quart on a ring and on induction, test reported in 2016). Induction 77 % and 84 %: EPRI, ACEEE Summer Study 2014 (77 from memory).
     [Theory]
     [InlineData(HobKind.Gas, 0.32)]
     [InlineData(HobKind.Gas, 0.42)]

@@ -14,7 +14,7 @@ namespace Stockwright.Tests.Larder;
 /// </summary>
 public sealed partial class Sr28Tests
 {
-    private const string Source = "USDA National Nutrient Database for Standard Reference, release 28 (2016)";
+    private const string Source = "USDA SR28 (2016): National Nutrient Database for Standard Reference, release 28";
     private const string Scaled = "Computed: USDA SR28, whose four parts add up to more than 100, scaled to 100";
     private const string Piece = "USDA SR28's weight of one; it does not say whether the bone is in, and the range holds both";
     private const string CutSource = "USDA SR28 (2016)";

@@ -62,7 +62,7 @@ public sealed class KitchenFormatTests
         Same(us, KitchenFormat.Text(Length.FromMillimeters(millimetres), Us));
     }
 
-    // Fixed points: water's boiling point 100 C is 212 F; 0 F is -17.8 C; the FDA Food Code 2022 writes 5 C as 41 F and 57 C as 135 F.
+    // Fixed points: water's boiling point 100 C is 212 F; 0 F is -17.8 C; the FDA Food Code (2022) writes 5 C as 41 F and 57 C as 135 F.
     [Theory]
     [InlineData(100, "100 °C", "212 °F")]
     [InlineData(5, "5 °C", "41 °F")]

@@ -8,7 +8,7 @@ namespace Stockwright.Tests.Numerics;
 public class DormandPrinceTests
 {
     // Harmonic oscillator, exact: cos t, -sin t. A method of order 5 gains a factor 32 when the step is halved
-    // (Hairer, Norsett and Wanner, II.3).
+    // (Hairer, Norsett and Wanner 1993, II.3).
     [Fact]
     public void Global_error_falls_with_the_fifth_power_of_the_step()
     {
@@ -29,7 +29,7 @@ public class DormandPrinceTests
         Assert.InRange(Math.Log2(errors[1] / errors[2]), 4.5, 6.5);
     }
 
-    // The quartic of Hairer et al., II.6, has order 4: the error between steps falls at least with the fourth power.
+    // The quartic of Hairer, Norsett and Wanner 1993, II.6, has order 4: the error between steps falls at least with the fourth power.
     [Fact]
     public void Dense_output_is_of_fourth_order()
     {
@@ -53,7 +53,7 @@ public class DormandPrinceTests
         Assert.Equal(20, solution.EndTime);
     }
 
-    // Hairer, Norsett and Wanner, I.16 and II.0: the Arenstorf orbit, period 17.0652165601579625588917206249; it closes.
+    // Hairer, Norsett and Wanner 1993, I.16 and II.0: the Arenstorf orbit, period 17.0652165601579625588917206249; it closes.
     [Fact]
     public void Arenstorf_orbit_closes()
     {

@@ -7,7 +7,7 @@ namespace Stockwright.Tests.Physics;
 
 public class EvaporationTests
 {
-    // Shah's equation [from memory] worked out apart from the code: three digits.
+    // Shah 2002 [from memory] worked out apart from the code: three digits.
     [Theory]
     [InlineData(40, 0.76)]
     [InlineData(50, 1.59)]

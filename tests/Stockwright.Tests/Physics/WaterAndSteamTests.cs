@@ -88,7 +88,7 @@ public class WaterAndSteamTests
         Close.Relative(4.1813, SaturatedWater.LiquidSpecificHeatJoulesPerKilogramKelvin(298.15) / 1000, 5e-4);
     }
 
-    // Worked apart from the code from the equations of Patek et al. 2009; the 20 C viscosity also agrees with
+    // Worked apart from the code from the equations of IAPWS SR6-08; the 20 C viscosity also agrees with
     // 1001.6 uPa s, the international reference value of ISO/TR 3666 [from memory].
     [Theory]
     [InlineData(20, 0.59846, 1001.57)]

@@ -9,7 +9,7 @@ namespace Stockwright.Tests.Planning;
 public sealed class GaugePressureTests
 {
     /// <summary>
-    /// Steam tables (IAPWS-IF97): water boils at 111.35 °C under 1.50 bar and 112.38 under 1.55; at 120.21 under 2.00 bar and 121.76 under 2.10.
+    /// Steam tables (IAPWS R7-97): water boils at 111.35 °C under 1.50 bar and 112.38 under 1.55; at 120.21 under 2.00 bar and 121.76 under 2.10.
     /// The sea's 1.01325 bar with 0.5 bar over it is 1.51325: 111.62 °C, straight between. With 1 bar 2.01325: 120.42. With 15 psi 2.04746: 120.95.
     /// </summary>
     [Theory]

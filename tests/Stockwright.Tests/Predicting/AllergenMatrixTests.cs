@@ -7,7 +7,7 @@ namespace Stockwright.Tests.Predicting;
 
 /// <summary>
 /// Fourteen words by four places: listed or not, and under which name. EU and UK: Regulation (EU) 1169/2011, Annex II, points 1 to 14.
-/// US: FD&amp;C Act s. 201(qq) with the FASTER Act 2021, sulphites 21 CFR 130.9 [from memory]. Canada: Food and Drug Regulations B.01.010.1,
+/// US: Federal Food, Drug, and Cosmetic Act s. 201(qq) with the FASTER Act 2021, sulphites 21 CFR 130.9 [from memory]. Canada: Food and Drug Regulations B.01.010.1,
 /// sulphites B.01.010.3. Australia and New Zealand: Standard 1.2.3 s. 4, Schedule 9 s. 3 [from memory].
 /// </summary>
 public sealed class AllergenMatrixTests
@@ -44,7 +44,7 @@ public sealed class AllergenMatrixTests
     [Fact]
     public void All_fourteen_words_are_tried() => Assert.Equal(14, Allergen.Known.Count);
 
-    /// <summary>FALCPA s. 201(qq) [from memory]; Canadian Food Inspection Agency, how to label allergens: the common name of the crustacean or shellfish; of fish [from memory].</summary>
+    /// <summary>Federal Food, Drug, and Cosmetic Act s. 201(qq) [from memory]; Canadian Food Inspection Agency, how to label allergens: the common name of the crustacean or shellfish; of fish [from memory].</summary>
     [Theory]
     [InlineData(Jurisdiction.UnitedStates, "fish", "Name the species.")]
     [InlineData(Jurisdiction.UnitedStates, "crustacean", "Name the kind: crab, lobster, shrimp.")]

@@ -34,7 +34,7 @@ public sealed class AllergenRulesTests
     public void Soy_sauce(Jurisdiction place, string soy, string cereal) =>
         Assert.Equal($"{soy}; {cereal}", string.Join("; ", Report(place, Of("soy-sauce", 0.05)).Flags.Select(flag => flag.Name)));
 
-    /// <summary>Molluscs are not on the US list (FD&amp;C Act s. 201(qq) [from memory]); the EU, Canada and Australia New Zealand list them.</summary>
+    /// <summary>Molluscs are not on the US list (Federal Food, Drug, and Cosmetic Act s. 201(qq) [from memory]); the EU, Canada and Australia New Zealand list them.</summary>
     [Theory]
     [InlineData(Jurisdiction.EuropeanUnionAndUnitedKingdom, true)]
     [InlineData(Jurisdiction.UnitedStates, false)]
@@ -80,7 +80,7 @@ public sealed class AllergenRulesTests
         Assert.Contains("Sulphites are not listed for the wine", Assert.Single(less.Remarks), StringComparison.Ordinal);
     }
 
-    /// <summary>30 mL of white wine bring 7.5 mg/kg at 250 mg/L, 12 at the 400 of some sweet wines (EU 2019/934); 20 mL of those bring 8.</summary>
+    /// <summary>30 mL of white wine bring 7.5 mg/kg at 250 mg/L, 12 at the 400 of some sweet wines (Regulation (EU) 2019/934); 20 mL of those bring 8.</summary>
     [Theory]
     [InlineData(30, true)]
     [InlineData(20, false)]

@@ -80,7 +80,7 @@ public sealed class ExtractionTests
     public void An_hour_at_the_boil_gives_far_less_than_three() =>
         Assert.True(Pots.Hold(100, 3, Pots.Cut("chicken-frame", 1, 9.6)).Gelatin > 1.5 * Pots.Hold(100, 1, Pots.Cut("chicken-frame", 1, 9.6)).Gelatin);
 
-    /// <summary>K6 (not fitted): beef-bone broth at 121 °C always holds more than at 100 °C, 1 to 12 h (Moon 2015, abstract).</summary>
+    /// <summary>K6 (not fitted): beef-bone broth at 121 °C always holds more than at 100 °C, 1 to 12 h (Moon et al. 2015, abstract).</summary>
     [Theory]
     [InlineData(1)]
     [InlineData(4)]

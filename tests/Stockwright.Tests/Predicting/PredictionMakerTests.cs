@@ -58,7 +58,7 @@ public sealed class PredictionMakerTests
         Assert.True(prediction.Composition.Brix > 0.3);
     }
 
-    /// <summary>Japanese food composition table, 17021, kelp and dried-bonito dashi (from memory): 0.3 g carbohydrate per 100 mL.</summary>
+    /// <summary>Standard Tables of Food Composition in Japan, 17021, kelp and dried-bonito dashi (from memory): 0.3 g carbohydrate per 100 mL.</summary>
     [Fact]
     public void Dashi_has_a_little_carbohydrate() =>
         Assert.InRange(PredictionMaker.Predict(PlanRequests.For("kelp-and-dried-fish").Plan()).Nutrition.PerHundredMillilitres.Carbohydrate.Grams, 0.15, 0.45);

@@ -124,7 +124,7 @@ public sealed class StandardRecipesTests
     [InlineData("white-beef", true)]
     [InlineData("fish-fumet", false)]
     public void White_veal_and_beef_are_blanched_and_fish_never(string id, bool blanched) =>
-        Assert.Equal(blanched, Find(id).Blanch is not null); // Chef instructor's stock guidelines 2020.
+        Assert.Equal(blanched, Find(id).Blanch is not null); // Common practice, as taught (unnamed teaching sheets).
 
     [Theory]
     [MemberData(nameof(All))]

@@ -53,7 +53,7 @@ public sealed class CookingLossTests
 
     /// <summary>
     /// Beef in pieces of 1 to 2 in and 1 to 2 lb in water at 80 to 85 °C lost 40 to 45 % of its weight in 3 to 5 h, and 3 and 5 h hardly differed (Grindley's trials,
-    /// as told in Snyder, Human Foods and Their Nutritive Value, 1908). The likeliest falls a little short of it, the range does not.
+    /// as told in Snyder 1908). The likeliest falls a little short of it, the range does not.
     /// </summary>
     [Fact]
     public void Beef_in_pieces_loses_what_Grindley_weighed()

@@ -23,7 +23,7 @@ public sealed class SimmerStretchTests
     public void The_rate_follows_Arrhenius(double celsius, double expected) =>
         Close.Relative(expected, Rate(celsius), 0.01);
 
-    // Journal of Cookery Science of Japan 31(4):293 (1998), abstract: chicken bones give as much in 30 min at 120 C as in 180 min at 100 C.
+    // J Cookery Sci Japan 1998, abstract: chicken bones give as much in 30 min at 120 C as in 180 min at 100 C.
     [Fact]
     public void Half_an_hour_at_120_does_the_work_of_three_hours_at_100()
     {

@@ -67,7 +67,7 @@ public sealed record GrowthModel
         TakesHeatingCredit = true,
         Provenance = Provenance.Published,
         Source = "cardinal temperatures and rate: roasted chicken, one-step analysis of growth during cooling, Food Control (abstract); lag set here so that "
-            + "pea soup cooling from 50 to 15 °C in 3 h gains one log, as observed (De Jong et al., J Food Prot 67:352, 2004, abstract); no growth of spores at 12 °C "
+            + "pea soup cooling from 50 to 15 °C in 3 h gains one log, as observed (De Jong et al. 2004, J Food Prot 67:352, abstract); no growth of spores at 12 °C "
             + "in three weeks (Juneja, abstracts 2001 and 2003)",
     };
 
@@ -86,7 +86,7 @@ public sealed record GrowthModel
         MostLog10 = 8,
         TakesHeatingCredit = false,
         Provenance = Provenance.Estimate,
-        Source = "set here against the mean growth of four rice dishes cooled from 54.5 to 7.2 °C (J Food Prot 81:430, 2018, abstract); not a published model",
+        Source = "set here against the mean growth of four rice dishes cooled from 54.5 to 7.2 °C (J Food Prot 2018 81:430, abstract); not a published model",
     };
 
     /// <summary>C.40, without the floor of <see cref="NothingAtOrBelow"/>; natural logarithms per hour.</summary>

@@ -3,8 +3,8 @@ namespace Stockwright.Physics.Conduction;
 /// <summary>
 /// Unsteady conduction in rings and layers by finite volumes in enthalpy form (equations C.12 to C.14 in
 /// docs/equations-cooling.md). Each step sweeps the rings and the layers in turn, the order alternating, each sweep a
-/// tridiagonal solve per line with the two-stage stiffly accurate SDIRK method of order two (R. Alexander, SIAM J. Numer.
-/// Anal. 14(6):1006, 1977 [from memory]). What leaves one cell enters the next, so heat is kept to rounding.
+/// tridiagonal solve per line with the two-stage stiffly accurate SDIRK method of order two (Alexander 1977
+/// [from memory]). What leaves one cell enters the next, so heat is kept to rounding.
 /// </summary>
 /// <typeparam name="TMaterial">Enthalpy and conductivity.</typeparam>
 internal sealed class ConductionField<TMaterial>

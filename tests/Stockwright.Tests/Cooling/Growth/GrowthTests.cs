@@ -87,7 +87,7 @@ public sealed class GrowthTests
         Close.To(worst, estimate.Worst, 0.03);
     }
 
-    // De Jong et al., J Food Prot 67:352, 2004 (abstract): pea soup 50 to 15 °C in 3 h gains 1 log, in 10 h reaches the maximum. Replicates scatter by half a log and more.
+    // De Jong et al. 2004 (abstract): pea soup 50 to 15 °C in 3 h gains 1 log, in 10 h reaches the maximum. Replicates scatter by half a log and more.
     [Fact]
     public void Pea_soup()
     {
@@ -103,7 +103,7 @@ public sealed class GrowthTests
         Assert.True(GrowthIndicator.Assess(LimitTests.Curve("C 60@0 15@9:00"), Chicken).Best > 3);
     }
 
-    // B. cereus in four rice dishes, exponential cooling 54.5 to 7.2 °C (J Food Prot 81:430, 2018, abstract; 6 h: IAFP 2017 abstract).
+    // B. cereus in four rice dishes, exponential cooling 54.5 to 7.2 °C (J Food Prot 2018 81:430, abstract; 6 h: IAFP 2017 abstract).
     [Theory]
     [InlineData(6, 0, 0.5)]
     [InlineData(15, 2.55, 4.18)]
@@ -142,7 +142,7 @@ public sealed class GrowthTests
         Assert.False(GrowthIndicator.Assess(reheated, GrowthModel.BacillusCereus).HeatingCredited);
     }
 
-    // Juneja et al., J Food Sci 66:146, 2001: D62 0.41 min in chicken broth. Sarker et al. 2000: D100 60 min, 124 min for NCTC 8239. UK rule: 70 °C for 2 min, z 7.5 [from memory].
+    // Juneja et al. 2001: D62 0.41 min in chicken broth. Sarker et al. 2000: D100 60 min, 124 min for NCTC 8239. UK rule: 70 °C for 2 min, z 7.5 [from memory].
     [Fact]
     public void Heat_kills_by_the_minute()
     {
@@ -174,8 +174,8 @@ public sealed class GrowthTests
         OptimumRatePerHour = 5.64,
     };
 
-    /// <summary>Juneja et al., J Food Sci 66:146, 2001 (abstract); z by regression of its four points.</summary>
-    private static readonly HeatInactivation Salmonella = new("Salmonella in chicken broth", TimeSpan.FromMinutes(0.41), Temperature.FromDegreesCelsius(62), 6.65, "Juneja 2001");
+    /// <summary>Juneja et al. 2001 (abstract); z by regression of its four points.</summary>
+    private static readonly HeatInactivation Salmonella = new("Salmonella in chicken broth", TimeSpan.FromMinutes(0.41), Temperature.FromDegreesCelsius(62), 6.65, "Juneja et al. 2001");
 
     /// <summary>Spores of food-poisoning C. perfringens, mean strain.</summary>
     private static readonly HeatInactivation Spores = new(

@@ -39,7 +39,7 @@ public sealed class LimitTests
     [InlineData("F 140@0 68@2:00 40@6:00", CoolingOutcome.Meets, null)]
     public void Canada(string readings, CoolingOutcome outcome, int? stage) => Check("ca-food-code", readings, outcome, stage);
 
-    // FSIS Stabilization Guideline 2021 (86 FR 71007), options 1 and 2, numbers as in Appendix B 1999; Ohio State University, Meat Science, 1999.
+    // FSIS Stabilization Guideline (86 FR 71007), options 1 and 2, numbers as in Appendix B 1999; Ohio State University, Meat Science, 1999.
     [Theory]
     [InlineData("fsis-1", "F 130@0 80@1:30 40@6:30", CoolingOutcome.Meets, null)]
     [InlineData("fsis-1", "F 130@0 80@1:31 40@6:00", CoolingOutcome.Fails, 1)]

@@ -8,7 +8,7 @@ using Xunit;
 
 namespace Stockwright.Tests.Cooling.Readings;
 
-/// <summary>Rates from readings (Hedeen, Schaffner and Brown, J Environ Health 2022, abstract: the two-point formula) and what follows from them.</summary>
+/// <summary>Rates from readings (Hedeen, Schaffner and Brown 2022, abstract: the two-point formula) and what follows from them.</summary>
 public sealed class CoolingRateTests
 {
     // C.34 worked by hand: what 57.2 to 21.1 °C in 2 h, and to 5 °C in 6 h, ask of a cooler at a temperature; log10 of degrees per hour.

@@ -1,7 +1,7 @@
 namespace Stockwright.Tests.Physics.Conduction;
 
 /// <summary>
-/// Exact series for unsteady conduction with a film at the surface (Carslaw and Jaeger, Conduction of Heat in Solids, 1959;
+/// Exact series for unsteady conduction with a film at the surface (Carslaw and Jaeger 1959;
 /// Incropera, sections 5.5 to 5.7 [both from memory]): theta = (T - Ta)/(T0 - Ta), Bi = h L/k with L the half thickness or the radius.
 /// </summary>
 internal static class ExactConduction

@@ -47,7 +47,7 @@ internal static class Lumps
         return lumps;
     }
 
-    // Marsaglia's xorshift (2003): plain, fast and the same on every machine.
+    // Xorshift (Marsaglia 2003): plain, fast and the same on every machine.
     private static double Next(ref uint state)
     {
         state ^= state << 13;
