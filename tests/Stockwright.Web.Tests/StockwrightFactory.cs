@@ -2,10 +2,17 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
+using Stockwright.Web.Tests;
+using Xunit;
+
+[assembly: AssemblyFixture(typeof(StockwrightFactory))]
 
 namespace Stockwright.Web.Tests;
 
-/// <summary>The whole program in memory, on a data folder of its own, at a fixed moment.</summary>
+/// <summary>
+/// The whole program in memory, on a data folder of its own, at a fixed moment: one for all tests that only read. A test that
+/// writes or moves the clock starts a <see cref="KeepingApp"/> or another app of its own.
+/// </summary>
 public sealed class StockwrightFactory : WebApplicationFactory<Program>
 {
     /// <summary>A Wednesday noon in winter, when the demo kitchen's clock shows UTC.</summary>

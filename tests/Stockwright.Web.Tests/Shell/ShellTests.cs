@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Stockwright.Web.Tests.Shell;
 
-public sealed class ShellTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed class ShellTests(StockwrightFactory factory)
 {
     private readonly HttpClient client = factory.Reader();
 

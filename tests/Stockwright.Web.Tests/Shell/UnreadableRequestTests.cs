@@ -4,7 +4,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Shell;
 
 /// <summary>Requests whose own headers cannot be read are refused in words before anything trips over them.</summary>
-public sealed class UnreadableRequestTests(StockwrightFactory app) : IClassFixture<StockwrightFactory>
+public sealed class UnreadableRequestTests(StockwrightFactory app)
 {
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 

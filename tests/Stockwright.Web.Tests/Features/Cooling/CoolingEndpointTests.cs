@@ -6,7 +6,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Cooling;
 
 /// <summary>Cooling over HTTP: documents in SI for good input, problem documents (RFC 9457) for everything else.</summary>
-public sealed class CoolingEndpointTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed class CoolingEndpointTests(StockwrightFactory factory)
 {
     private readonly HttpClient client = factory.Reader();
 

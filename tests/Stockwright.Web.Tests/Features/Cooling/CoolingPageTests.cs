@@ -7,7 +7,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Cooling;
 
 /// <summary>The cooling page: verdict first, everything typed kept, never a failure.</summary>
-public sealed class CoolingPageTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed class CoolingPageTests(StockwrightFactory factory)
 {
     private const string TenLitres = "litres=10&start=95&s1-place=fridge&s1-lid=on";
 

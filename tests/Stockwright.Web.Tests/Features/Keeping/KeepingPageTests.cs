@@ -4,7 +4,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Keeping;
 
 /// <summary>How long it keeps; the page's clock stands at 25 November 2026.</summary>
-public sealed class KeepingPageTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed class KeepingPageTests(StockwrightFactory factory)
 {
     private readonly HttpClient client = factory.Reader();
 

@@ -7,7 +7,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Kitchen;
 
 /// <summary>The plan of every kind of vessel, as a page, as a sheet to print and as a document.</summary>
-public sealed class VesselPagesTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed class VesselPagesTests(StockwrightFactory factory)
 {
     private const string Chicken = "units=metric&recipe=white-chicken&goal=litres&";
     private const string Slow = Chicken + "litres=2&hours=8&pot=own&pot-diameter=26&pot-height=14&pot-material=stoneware&pot-kind=slow&pot-power=250";

@@ -10,7 +10,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Planning;
 
 /// <summary>The HTTP interface: whole plans for good input, problem documents (RFC 9457) for everything else.</summary>
-public sealed class PlanEndpointTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed class PlanEndpointTests(StockwrightFactory factory)
 {
     private readonly HttpClient client = factory.Reader();
 

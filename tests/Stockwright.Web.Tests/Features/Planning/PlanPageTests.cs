@@ -6,7 +6,7 @@ using Xunit;
 
 namespace Stockwright.Web.Tests.Features.Planning;
 
-public sealed class PlanPageTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed class PlanPageTests(StockwrightFactory factory)
 {
     private readonly HttpClient client = factory.Reader();
 

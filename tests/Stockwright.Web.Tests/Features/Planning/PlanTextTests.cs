@@ -6,7 +6,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Planning;
 
 /// <summary>What the plan says of the pot is true of what is in it, and every amount can be measured.</summary>
-public sealed partial class PlanTextTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed partial class PlanTextTests(StockwrightFactory factory)
 {
     private readonly HttpClient client = factory.Reader();
 

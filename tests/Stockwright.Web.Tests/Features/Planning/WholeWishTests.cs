@@ -9,7 +9,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Planning;
 
 /// <summary>A wish of several potfuls says the same on the page, on the sheet and in the interface: the total is that of all of them, and each link to another way keeps its promise.</summary>
-public sealed partial class WholeWishTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed partial class WholeWishTests(StockwrightFactory factory)
 {
     private const string Pot = "&units=metric&pot=own&pot-diameter=28&pot-height=32.5&hob=own&hob-kind=induction&hob-power=3.5";
 

@@ -7,7 +7,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Strength;
 
 /// <summary>The strength page: each sum is a link, what is wrong stands beside its field, and nothing fails the server.</summary>
-public sealed class StrengthPageTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed class StrengthPageTests(StockwrightFactory factory)
 {
     private static readonly string[] Fields =
     [

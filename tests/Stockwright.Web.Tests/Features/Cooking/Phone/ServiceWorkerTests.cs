@@ -5,7 +5,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Cooking.Phone;
 
 /// <summary>The service worker and the one page it keeps.</summary>
-public sealed class ServiceWorkerTests(StockwrightFactory app) : IClassFixture<StockwrightFactory>
+public sealed class ServiceWorkerTests(StockwrightFactory app)
 {
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 

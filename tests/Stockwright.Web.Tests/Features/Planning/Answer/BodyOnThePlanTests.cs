@@ -5,7 +5,7 @@ using Xunit;
 namespace Stockwright.Web.Tests.Features.Planning.Answer;
 
 /// <summary>What the plan page says of body, fat, cuts, nutrition and allergens.</summary>
-public sealed partial class BodyOnThePlanTests(StockwrightFactory factory) : IClassFixture<StockwrightFactory>
+public sealed partial class BodyOnThePlanTests(StockwrightFactory factory)
 {
     private readonly HttpClient client = factory.Reader();
 
