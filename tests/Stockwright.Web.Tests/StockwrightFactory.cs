@@ -1,7 +1,9 @@
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http.Timeouts;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
+using Stockwright.Web.Shell;
 using Stockwright.Web.Tests;
 using Xunit;
 
@@ -26,7 +28,10 @@ public sealed class StockwrightFactory : WebApplicationFactory<Program>
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("STOCKWRIGHT_DATA", data.FullName);
-        builder.ConfigureTestServices(services => services.AddSingleton<TimeProvider>(new FixedClock()));
+        builder.ConfigureTestServices(services => services
+            .AddSingleton<TimeProvider>(new FixedClock())
+            // A machine with more to do than these tests must not turn a slow answer into a wrong one; WorkLimitsTests test the limit.
+            .PostConfigure<RequestTimeoutOptions>(timeouts => timeouts.AddPolicy(WorkLimits.Dear, TimeSpan.FromMinutes(5))));
     }
 
     protected override void Dispose(bool disposing)

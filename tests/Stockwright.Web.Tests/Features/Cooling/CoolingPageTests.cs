@@ -2,6 +2,7 @@ using System.Net;
 using CsCheck;
 using Stockwright.Cooling.Limits;
 using Stockwright.Web.Fields;
+using Stockwright.Web.Tests.Screens;
 using Xunit;
 
 namespace Stockwright.Web.Tests.Features.Cooling;
@@ -17,27 +18,25 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
     [Fact]
     public async Task A_deep_pot_in_a_fridge_fails_and_ways_that_pass_are_ranked_before_the_form()
     {
-        string page = await PageAsync("/cooling?" + TenLitres);
-        Assert.Contains("Fails the limit at stage 1, by", page, StringComparison.Ordinal);
-        Assert.Contains("3-501.14(A)", page, StringComparison.Ordinal);
-        Assert.Contains("everything else in it warms too", page, StringComparison.Ordinal);
-        int ways = page.IndexOf("<ol class=\"ways\">", StringComparison.Ordinal);
-        Assert.InRange(ways, page.IndexOf("Fails the limit", StringComparison.Ordinal), page.IndexOf("<form", StringComparison.Ordinal));
-        Assert.Contains("of ice", page[ways..page.IndexOf("</ol>", ways, StringComparison.Ordinal)], StringComparison.Ordinal);
-        Assert.Contains("drawing-cooling", page, StringComparison.Ordinal);
-        Assert.Contains("Indicator only", page, StringComparison.Ordinal);
+        Screen page = await ScreenAsync("/cooling?" + TenLitres);
+        Assert.Contains("Fails the limit at stage 1, by", page.The("verdict").Text, StringComparison.Ordinal);
+        Assert.Contains("3-501.14(A)", page.Text, StringComparison.Ordinal);
+        Assert.Contains("everything else in it warms too", page.Text, StringComparison.Ordinal);
+        ScreenPart ways = page.Of("ways").First();
+        Assert.True(page.IsBefore(page.The("verdict"), ways) && page.IsBefore(ways, page.Named("form").First()));
+        Assert.Contains("of ice", ways.Text, StringComparison.Ordinal);
+        Assert.True(page.Has("drawing-cooling"));
+        Assert.Contains("Indicator only", page.Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Every_way_that_is_said_to_pass_passes_when_its_link_is_followed()
     {
-        string page = await PageAsync("/cooling?" + TenLitres);
-        string ways = page[page.IndexOf("<ol class=\"ways\">", StringComparison.Ordinal)..page.IndexOf("</ol>", StringComparison.Ordinal)];
-        string[] links = [.. ways.Split("href=\"").Skip(1).Select(rest => WebUtility.HtmlDecode(rest[..rest.IndexOf('"', StringComparison.Ordinal)]))];
+        IReadOnlyList<string> links = Screen.LinksIn((await ScreenAsync("/cooling?" + TenLitres)).Of("ways").First());
         Assert.NotEmpty(links);
         foreach (string link in links)
         {
-            Assert.Contains("Meets the limit", await PageAsync(link), StringComparison.Ordinal);
+            Assert.Contains("Meets the limit", (await ScreenAsync(link)).The("verdict").Text, StringComparison.Ordinal);
         }
     }
 
@@ -72,14 +71,13 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
     [InlineData("scale=kelvin", "scale", "kelvin")]
     public async Task A_mistake_is_named_beside_its_field_and_what_was_typed_is_kept(string query, string field, string typed)
     {
-        string page = await PageAsync($"/cooling?{query}&room=23.5&future=1");
-        string id = FormState.IdOf(field);
-        Assert.Contains($"id=\"{id}-problem\"", page.Replace($"id=\"{id}\" tabindex=\"-1\"", $"id=\"{id}-problem\"", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.Contains("class=\"problems\"", page, StringComparison.Ordinal);
-        Assert.Contains($"#{id}\"", page, StringComparison.Ordinal);
-        Assert.Contains("value=\"23.5\"", page, StringComparison.Ordinal);
-        Assert.Contains("name=\"future\" value=\"1\"", page, StringComparison.Ordinal);
-        Assert.True(typed.Length == 0 || page.Contains(typed, StringComparison.Ordinal));
+        string html = await PageAsync($"/cooling?{query}&room=23.5&future=1");
+        Screen page = Screen.Of(html);
+        // A message about the whole setting stands where a link can lead, for no one field is wrong.
+        Assert.True(page.ProblemOf(field) is { Length: > 0 } || page.ById(FormState.IdOf(field))?["tabindex"] is "-1");
+        Assert.True(page.LeadsTo(field));
+        Assert.Equal(("23.5", "1"), (page.ValueOf("room"), page.ValueOf("future")));
+        Assert.True(typed.Length == 0 || html.Contains(typed, StringComparison.Ordinal));
     }
 
     /// <summary>Soda-lime glass stands a jump of about 40 K (from memory); headspace of NCHFP, So Easy to Preserve, 2006, row Juices: wide pint 1/2 in, wide quart 1 in, narrow 1 1/2 in.</summary>
@@ -102,13 +100,11 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
     [Fact]
     public async Task Jars_at_hand_are_tried_and_their_links_work()
     {
-        string page = WebUtility.HtmlDecode(await PageAsync($"/cooling?{TenLitres}&jars=30&jar=1l"));
-        int at = page.IndexOf("13 glass jars of 1 L", StringComparison.Ordinal);
-        Assert.True(at > 0);
-        string link = page[(page.LastIndexOf("href=\"", at, StringComparison.Ordinal) + 6)..at];
-        string there = WebUtility.HtmlDecode(await PageAsync(link[..link.IndexOf('"', StringComparison.Ordinal)]));
-        Assert.Contains("13 glass jars of 1 L", there[..there.IndexOf("Ways that pass", StringComparison.Ordinal)], StringComparison.Ordinal);
-        Assert.DoesNotContain("cracks a jar", there, StringComparison.Ordinal);
+        Screen page = await ScreenAsync($"/cooling?{TenLitres}&jars=30&jar=1l");
+        ScreenPart way = page.Of("ways").First().Within.First(part => part.Name is "li" && part.Text.Contains("13 glass jars of 1 L", StringComparison.Ordinal));
+        Screen there = await ScreenAsync(Assert.Single(Screen.LinksIn(way)));
+        Assert.Contains("13 glass jars of 1 L", there.The("verdict").Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("cracks a jar", there.Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -130,19 +126,15 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
     [Fact]
     public async Task The_one_tick_of_an_older_link_is_both_every_few_minutes()
     {
-        string old = WebUtility.HtmlDecode(await PageAsync("/cooling?litres=10&s1-place=ice&s1-stir=1&s1-until=5"));
-        string now = WebUtility.HtmlDecode(await PageAsync("/cooling?litres=10&s1-place=ice&s1-stir=few&s1-stir-bath=few&s1-until=5"));
-        Assert.Contains("stock and bath stirred every few minutes", Verdict(old), StringComparison.Ordinal);
+        Screen old = await ScreenAsync("/cooling?litres=10&s1-place=ice&s1-stir=1&s1-until=5");
+        Screen now = await ScreenAsync("/cooling?litres=10&s1-place=ice&s1-stir=few&s1-stir-bath=few&s1-until=5");
+        Assert.Contains("stock and bath stirred every few minutes", old.The("verdict").Text, StringComparison.Ordinal);
         Assert.Equal(Times(now), Times(old));
-        Assert.Contains("both are read as every few minutes", old, StringComparison.Ordinal);
-        Assert.DoesNotContain("both are read as every few minutes", now, StringComparison.Ordinal);
-        foreach (string field in new[] { "s1-stir", "s1-stir-bath" })
-        {
-            string select = old[old.IndexOf($"name=\"{field}\"", StringComparison.Ordinal)..];
-            Assert.Contains("value=\"few\" selected", select[..select.IndexOf("</select>", StringComparison.Ordinal)], StringComparison.Ordinal);
-        }
+        Assert.Contains("both are read as every few minutes", old.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("both are read as every few minutes", now.Text, StringComparison.Ordinal);
+        Assert.Equal(("few", "few"), (old.ValueOf("s1-stir"), old.ValueOf("s1-stir-bath")));
 
-        static string Times(string page) => Verdict(page)[Verdict(page).IndexOf("<tbody>", StringComparison.Ordinal)..];
+        static string Times(Screen page) => page.The("verdict").Within.First(part => part.Name is "tbody").Text;
     }
 
     [Theory]
@@ -153,37 +145,39 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
     [InlineData("s1-place=running&s1-stir=few&s1-stir-bath=all", "in running tap water, stirred every few minutes")]
     [InlineData("s1-place=fridge&s1-lid=on&s1-stir=few", "lid on, stirred every few minutes")]
     public async Task What_is_stirred_is_said_with_the_way(string query, string words) =>
-        Assert.Contains(words, Verdict(WebUtility.HtmlDecode(await PageAsync($"/cooling?litres=10&{query}"))), StringComparison.Ordinal);
+        Assert.Contains(words, (await ScreenAsync($"/cooling?litres=10&{query}")).The("verdict").Text, StringComparison.Ordinal);
 
     [Fact]
     public async Task Every_way_offered_says_what_stirring_it_counts_on_and_its_link_asks_for_it()
     {
-        string page = WebUtility.HtmlDecode(await PageAsync("/cooling?" + TenLitres));
-        string ways = page[page.IndexOf("<ol class=\"ways\">", StringComparison.Ordinal)..page.IndexOf("</ol>", StringComparison.Ordinal)];
-        foreach (string way in ways.Split("<li>").Skip(1).Where(way => way.Contains("ice bath", StringComparison.Ordinal)))
+        ScreenPart ways = (await ScreenAsync("/cooling?" + TenLitres)).Of("ways").First();
+        ScreenPart[] baths = [.. ways.Within.Where(way => way.Name is "li" && way.Text.Contains("ice bath", StringComparison.Ordinal))];
+        Assert.NotEmpty(baths);
+        foreach (ScreenPart way in baths)
         {
-            Assert.Matches("not stirred|stirred every few minutes|stirred all the time", way);
-            Assert.Equal(way.Contains("all the time", StringComparison.Ordinal), way.Contains("stir-bath=all", StringComparison.Ordinal));
-            Assert.Equal(way.Contains("every few minutes", StringComparison.Ordinal), way.Contains("stir=few", StringComparison.Ordinal));
+            string link = string.Join(' ', Screen.LinksIn(way));
+            Assert.Matches("not stirred|stirred every few minutes|stirred all the time", way.Text);
+            Assert.Equal(way.Text.Contains("all the time", StringComparison.Ordinal), link.Contains("stir-bath=all", StringComparison.Ordinal));
+            Assert.Equal(way.Text.Contains("every few minutes", StringComparison.Ordinal), link.Contains("stir=few", StringComparison.Ordinal));
         }
     }
 
     [Fact]
     public async Task Hot_stock_comes_with_the_caution_of_lifting_it()
     {
-        string bath = Verdict(await PageAsync("/cooling?litres=10&start=95&s1-place=ice"));
+        string bath = (await ScreenAsync("/cooling?litres=10&start=95&s1-place=ice")).The("verdict").Text;
         Assert.Contains("Hot stock scalds", bath, StringComparison.Ordinal);
         Assert.Contains("below the rim", bath, StringComparison.Ordinal);
-        Assert.DoesNotContain("below the rim", Verdict(await PageAsync("/cooling?litres=10&start=95&s1-place=fridge")), StringComparison.Ordinal);
-        Assert.DoesNotContain("Hot stock scalds", Verdict(await PageAsync("/cooling?litres=10&start=40&s1-place=ice")), StringComparison.Ordinal);
+        Assert.DoesNotContain("below the rim", (await ScreenAsync("/cooling?litres=10&start=95&s1-place=fridge")).The("verdict").Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Hot stock scalds", (await ScreenAsync("/cooling?litres=10&start=40&s1-place=ice")).The("verdict").Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_time_no_course_reaches_is_said_once()
     {
-        string page = WebUtility.HtmlDecode(await PageAsync("/cooling?litres=80&vessel=own&pot-diameter=50&pot-height=60&s1-place=bench"));
-        Assert.Contains("over two days", Verdict(page), StringComparison.Ordinal);
-        Assert.DoesNotContain("over two days to over two days", Verdict(page), StringComparison.Ordinal);
+        string verdict = (await ScreenAsync("/cooling?litres=80&vessel=own&pot-diameter=50&pot-height=60&s1-place=bench")).The("verdict").Text;
+        Assert.Contains("over two days", verdict, StringComparison.Ordinal);
+        Assert.DoesNotContain("over two days to over two days", verdict, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -218,13 +212,9 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
     [Fact]
     public async Task Readings_in_the_wrong_scale_are_offered_to_be_converted()
     {
-        string page = WebUtility.HtmlDecode(await PageAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString("0 140\n60 110\n120 95\n180 85")}"));
-        Assert.Contains("Read them as", page, StringComparison.Ordinal);
-        int at = page.IndexOf("Read them as", StringComparison.Ordinal);
-        string before = page[..at];
-        string link = before[(before.LastIndexOf("href=\"", StringComparison.Ordinal) + 6)..];
+        string link = (await ScreenAsync($"/cooling?{TenLitres}&readings={Uri.EscapeDataString("0 140\n60 110\n120 95\n180 85")}")).LinkSaying("Read them as");
         Assert.Contains("scale=f", link, StringComparison.Ordinal);
-        Assert.DoesNotContain("Read them as", await PageAsync(link[..link.IndexOf('"', StringComparison.Ordinal)]), StringComparison.Ordinal);
+        Assert.DoesNotContain("Read them as", (await ScreenAsync(link)).Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -240,10 +230,9 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
     {
         foreach (CoolingLimit limit in StandardLimits.All)
         {
-            string page = WebUtility.HtmlDecode(await PageAsync($"/cooling?litres=3&limit={limit.Id}"));
-            Assert.Contains(limit.Clause, page, StringComparison.Ordinal);
-            string verdict = page[page.IndexOf("class=\"verdict\"", StringComparison.Ordinal)..page.IndexOf("Ways that pass", StringComparison.Ordinal)];
-            Assert.True(!limit.NeedsChecking || verdict.Contains("check with your local authority", StringComparison.Ordinal), limit.Id);
+            Screen page = await ScreenAsync($"/cooling?litres=3&limit={limit.Id}");
+            Assert.Contains(limit.Clause, page.Text, StringComparison.Ordinal);
+            Assert.True(!limit.NeedsChecking || page.The("verdict").Text.Contains("check with your local authority", StringComparison.Ordinal), limit.Id);
         }
     }
 
@@ -276,7 +265,7 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
         Assert.Contains("drawing-vessel", folded, StringComparison.Ordinal);
         Assert.Contains("In the fridge", folded, StringComparison.Ordinal);
         int link = section.IndexOf("/cooling?", StringComparison.Ordinal);
-        Assert.DoesNotContain("class=\"problems\"", await PageAsync(section[link..section.IndexOf('"', link)]), StringComparison.Ordinal);
+        Assert.Equal("", (await ScreenAsync(section[link..section.IndexOf('"', link)])).PutRight);
     }
 
     /// <summary>212 °F is 100 °C (ITS-90 aside, by definition of the scale); readings keep the scale they were read in.</summary>
@@ -322,8 +311,7 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
         static string Escape(string value) => value is "\ud800" ? "%ED%A0%80" : Uri.EscapeDataString(value);
     }
 
-    private static string Verdict(string page) =>
-        page[page.IndexOf("class=\"verdict\"", StringComparison.Ordinal)..page.IndexOf("Ways that pass", StringComparison.Ordinal)];
+    private async Task<Screen> ScreenAsync(string address) => Screen.Of(await PageAsync(address));
 
     private async Task<string> PageAsync(string address)
     {

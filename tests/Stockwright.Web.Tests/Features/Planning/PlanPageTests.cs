@@ -2,6 +2,7 @@ using System.Net;
 using CsCheck;
 using Stockwright.Web.Fields;
 using Stockwright.Web.Tests.Fields;
+using Stockwright.Web.Tests.Screens;
 using Xunit;
 
 namespace Stockwright.Web.Tests.Features.Planning;
@@ -13,22 +14,26 @@ public sealed class PlanPageTests(StockwrightFactory factory)
     [Fact]
     public async Task The_front_door_leads_to_a_plan_that_is_already_an_answer()
     {
-        Assert.Contains("href=\"/plan\">Plan a batch</a>", await PageAsync("/"), StringComparison.Ordinal);
-        string page = await PageAsync("/plan");
-        Assert.Contains("Brown chicken stock</h1>", page, StringComparison.Ordinal);
-        Assert.Contains("You get", page, StringComparison.Ordinal);
-        Assert.Contains("below the rim", page, StringComparison.Ordinal);
-        Assert.Contains("Thu 26 Nov, 08:00", page, StringComparison.Ordinal);
-        Assert.Contains("drawing-pot", page, StringComparison.Ordinal);
-        Assert.Contains("Work it out", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("class=\"problem\"", page, StringComparison.Ordinal);
+        Assert.Equal("/plan", (await ScreenAsync("/")).LinkSaying("Plan a batch"));
+        Screen page = await ScreenAsync("/plan");
+        Assert.Equal("Brown chicken stock", Assert.Single(page.Named("h1")).Text);
+        string answer = page.The("answer").Text;
+        Assert.Contains("You get", answer, StringComparison.Ordinal);
+        Assert.Contains("below the rim", answer, StringComparison.Ordinal);
+        Assert.Contains("Thu 26 Nov, 08:00", answer, StringComparison.Ordinal);
+        Assert.True(page.Has("drawing-pot"));
+        Assert.Contains(page.Named("button"), button => button.Text is "Work it out");
+        Assert.Empty(page.Problems);
     }
 
     [Fact]
-    public async Task The_answer_stands_before_the_form() => Assert.True(
-        (await PageAsync("/plan")) is { } page
-        && page.IndexOf("class=\"answer\"", StringComparison.Ordinal) < page.IndexOf("<form", StringComparison.Ordinal)
-        && page.IndexOf("<form", StringComparison.Ordinal) < page.IndexOf("What goes in", StringComparison.Ordinal));
+    public async Task The_answer_stands_before_the_form()
+    {
+        Screen page = await ScreenAsync("/plan");
+        ScreenPart form = page.Named("form").First();
+        Assert.True(page.IsBefore(page.The("answer"), form));
+        Assert.True(page.IsBefore(form, page.Named("h2").First(part => part.Text.Contains("What goes in", StringComparison.Ordinal))));
+    }
 
     [Theory]
     [InlineData("goal=litres&litres=abc", "litres", "abc")]
@@ -52,41 +57,39 @@ public sealed class PlanPageTests(StockwrightFactory factory)
     [InlineData("more-0-cut=unicorn&more-0-kg=1", "more-0-cut", "unicorn")]
     public async Task A_mistake_is_named_beside_its_field_and_what_was_typed_is_kept(string query, string field, string typed)
     {
-        string page = await PageAsync($"/plan?{query}&room=23.5&future=1");
-        string id = FormState.IdOf(field);
-        Assert.Contains($"id=\"{id}-problem\"", page, StringComparison.Ordinal);
-        Assert.Contains($"#{id}\"", page, StringComparison.Ordinal);
-        Assert.Contains($"value=\"{WebUtility.HtmlEncode(typed)}\"", page, StringComparison.Ordinal);
-        Assert.Contains("value=\"23.5\"", page, StringComparison.Ordinal);
-        Assert.Contains("name=\"future\" value=\"1\"", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("<script>alert", page, StringComparison.Ordinal);
+        string html = await PageAsync($"/plan?{query}&room=23.5&future=1");
+        Screen page = Screen.Of(html);
+        Assert.NotEqual("", page.ProblemOf(field) ?? "");
+        Assert.True(page.LeadsTo(field));
+        Assert.Equal((typed, "23.5", "1"), (page.ValueOf(field), page.ValueOf("room"), page.ValueOf("future")));
+        Assert.DoesNotContain("<script>alert", html, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task What_the_planner_refuses_shows_beside_its_field_in_either_system()
     {
         const string Pot = "goal=bones&pot=own&pot-shape=volume&bones-0-cut=chicken-back";
-        Assert.Contains("id=\"f-bones-0-kg-problem\"", await PageAsync($"/plan?{Pot}&pot-volume=5&pot-diameter=20&bones-0-kg=400"), StringComparison.Ordinal);
-        Assert.Contains("id=\"f-bones-0-lb-problem\"", await PageAsync($"/plan?units=us&{Pot}&pot-volume=5&pot-diameter=8&bones-0-lb=880"), StringComparison.Ordinal);
+        Assert.NotNull((await ScreenAsync($"/plan?{Pot}&pot-volume=5&pot-diameter=20&bones-0-kg=400")).ProblemOf("bones-0-kg"));
+        Assert.NotNull((await ScreenAsync($"/plan?units=us&{Pot}&pot-volume=5&pot-diameter=8&bones-0-lb=880")).ProblemOf("bones-0-lb"));
     }
 
     [Fact]
     public async Task A_simmer_that_cannot_be_reached_still_gives_a_plan_and_a_warning()
     {
-        string page = await PageAsync("/plan?simmer=110");
-        Assert.Contains("class=\"answer\"", page, StringComparison.Ordinal);
-        Assert.Contains("notice warning", page, StringComparison.Ordinal);
+        Screen page = await ScreenAsync("/plan?simmer=110");
+        Assert.True(page.Has("answer"));
+        Assert.Contains(page.Warnings, warning => warning.Contains("reach", StringComparison.Ordinal));
     }
 
     [Fact]
     public async Task Every_link_of_the_page_to_another_plan_leads_to_a_plan()
     {
-        string page = await PageAsync("/plan?recipe=white-beef&date=2026-11-26&time=15:00");
-        List<string> links = [.. page.Split("href=\"/plan?").Skip(1).Select(rest => WebUtility.HtmlDecode("/plan?" + rest[..rest.IndexOf('"', StringComparison.Ordinal)])).Where(link => !link.Contains('#', StringComparison.Ordinal))];
+        Screen page = await ScreenAsync("/plan?recipe=white-beef&date=2026-11-26&time=15:00");
+        string[] links = [.. page.Links.Where(link => link.StartsWith("/plan?", StringComparison.Ordinal) && !link.Contains('#', StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)];
         Assert.NotEmpty(links);
         foreach (string link in links)
         {
-            Assert.Contains("class=\"answer\"", await PageAsync(link), StringComparison.Ordinal);
+            Assert.True((await ScreenAsync(link)).Has("answer"), link);
         }
     }
 
@@ -124,9 +127,8 @@ public sealed class PlanPageTests(StockwrightFactory factory)
     [Fact]
     public async Task The_sheet_holds_what_hangs_on_the_wall()
     {
-        string page = await PageAsync("/plan/print?recipe=white-veal");
-        Assert.Contains("class=\"sheet\"", page, StringComparison.Ordinal);
-        Assert.Contains("below the rim", page, StringComparison.Ordinal);
+        ScreenPart sheet = Screen.Of(await PageAsync("/plan/print?recipe=white-veal"), isWhole: false).Of("sheet").First();
+        Assert.Contains("below the rim", sheet.Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -191,11 +193,12 @@ public sealed class PlanPageTests(StockwrightFactory factory)
     [Fact]
     public async Task A_heat_no_locked_lid_holds_is_refused_beside_its_field_with_the_range()
     {
-        string page = await PageAsync("/plan?units=metric&recipe=white-chicken&pot=own&pot-diameter=26&pot-height=20&pot-kind=pressure&simmer=95");
-        Assert.Contains("id=\"f-simmer-problem\"", page, StringComparison.Ordinal);
-        Assert.Contains("Behind a locked lid this cooker holds between", page, StringComparison.Ordinal);
+        Screen page = await ScreenAsync("/plan?units=metric&recipe=white-chicken&pot=own&pot-diameter=26&pot-height=20&pot-kind=pressure&simmer=95");
+        Assert.Contains("Behind a locked lid this cooker holds between", page.ProblemOf("simmer"), StringComparison.Ordinal);
         Assert.Contains("Heat on", await PageAsync("/plan?units=metric&recipe=white-chicken&pot=own&pot-diameter=26&pot-height=20&pot-kind=pressure&simmer=95&lid=ajar"), StringComparison.Ordinal);
     }
+
+    private async Task<Screen> ScreenAsync(string address) => Screen.Of(await PageAsync(address));
 
     private async Task<string> PageAsync(string address)
     {

@@ -2,6 +2,7 @@ using System.Net;
 using CsCheck;
 using Stockwright.Web.Features.Strength;
 using Stockwright.Web.Fields;
+using Stockwright.Web.Tests.Screens;
 using Xunit;
 
 namespace Stockwright.Web.Tests.Features.Strength;
@@ -36,20 +37,20 @@ public sealed class StrengthPageTests(StockwrightFactory factory)
     [InlineData("do=reading&reading-brix=5&reading-kind=meat", "About 2.5\u00A0% gelatin", "our estimate")]
     public async Task Each_sum_is_a_link(string query, params string[] texts)
     {
-        string page = await PageAsync("/strength?" + query);
-        Assert.Contains("aria-label=\"The answer\"", page, StringComparison.Ordinal);
-        Assert.All(texts, text => Assert.Contains(text, page, StringComparison.Ordinal));
-        Assert.DoesNotContain("class=\"problem\"", page, StringComparison.Ordinal);
-        Assert.True(page.IndexOf("The answer", StringComparison.Ordinal) < page.IndexOf("<form", StringComparison.Ordinal));
+        Screen page = await ScreenAsync("/strength?" + query);
+        ScreenPart answer = Assert.Single(page.Named("section"), part => part["aria-label"] is "The answer");
+        Assert.All(texts, text => Assert.Contains(text.Replace('\u00A0', ' '), answer.Text, StringComparison.Ordinal));
+        Assert.Empty(page.Problems);
+        Assert.True(page.IsBefore(answer, page.Named("form").First()));
     }
 
     [Fact]
     public async Task The_time_of_a_reduction_is_told_for_a_pan_of_the_kitchen()
     {
-        string bare = await PageAsync("/strength");
-        string pan = Between(Between(bare, "name=\"reduce-pan\"", "</select>"), "<option value=\"\" selected>no time wanted</option>", "</option>");
-        string id = Between(pan, "value=\"", "\"");
-        string page = await PageAsync($"/strength?do=reduce&reduce-volume=3&reduce-to=1&reduce-pan={id}");
+        Screen bare = await ScreenAsync("/strength");
+        Assert.Equal("", bare.ValueOf("reduce-pan"));
+        string id = Assert.Single(bare.Named("select"), part => part["name"] is "reduce-pan").Within.Select(option => option["value"]!).First(value => value.Length > 0);
+        string page = (await ScreenAsync($"/strength?do=reduce&reduce-volume=3&reduce-to=1&reduce-pan={id}")).Text;
         Assert.Contains("Takes", page, StringComparison.Ordinal);
         Assert.Contains("at the boil", page, StringComparison.Ordinal);
     }
@@ -70,13 +71,12 @@ public sealed class StrengthPageTests(StockwrightFactory factory)
     [InlineData("do=reading&reading-brix=4&reading-kind=soup", "reading-kind", "soup")]
     public async Task A_mistake_is_named_beside_its_field_and_what_was_typed_is_kept(string query, string field, string typed)
     {
-        string page = await PageAsync("/strength?" + query);
-        string id = FormState.IdOf(field);
-        Assert.Contains($"id=\"{id}-problem\"", page, StringComparison.Ordinal);
-        Assert.Contains($"#{id}\"", page, StringComparison.Ordinal);
-        Assert.Contains($"value=\"{typed}\"", page, StringComparison.Ordinal);
-        Assert.DoesNotContain("The answer", page, StringComparison.Ordinal);
-        Assert.Contains("<details class=\"fold\" id=\"fold-" + query.Split('&')[0][3..] + "\" open", page, StringComparison.Ordinal);
+        Screen page = await ScreenAsync("/strength?" + query);
+        Assert.NotEqual("", page.ProblemOf(field) ?? "");
+        Assert.True(page.LeadsTo(field));
+        Assert.Equal(typed, page.ValueOf(field));
+        Assert.DoesNotContain(page.Named("section"), part => part["aria-label"] is "The answer");
+        Assert.NotNull(page.ById("fold-" + query.Split('&')[0][3..])?["open"]);
     }
 
     [Fact]
@@ -104,16 +104,10 @@ public sealed class StrengthPageTests(StockwrightFactory factory)
         },
         iter: 250);
 
-    private static string Between(string text, string from, string to)
-    {
-        int start = text.IndexOf(from, StringComparison.Ordinal) + from.Length;
-        return text[start..text.IndexOf(to, start, StringComparison.Ordinal)];
-    }
-
-    private async Task<string> PageAsync(string address)
+    private async Task<Screen> ScreenAsync(string address)
     {
         using HttpResponseMessage response = await client.GetAsync(address, TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
-        return WebUtility.HtmlDecode(await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        return Screen.Of(await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
     }
 }

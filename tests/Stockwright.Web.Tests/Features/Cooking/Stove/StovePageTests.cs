@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text.Json;
 using CsCheck;
+using Stockwright.Web.Tests.Screens;
 using Xunit;
 using static Stockwright.Web.Tests.Features.Cooking.BatchApp;
 using static Stockwright.Web.Tests.KeepingApp;
@@ -18,18 +19,18 @@ public sealed class StovePageTests : IDisposable
     {
         using HttpClient browser = app.Browser();
         string address = await StartAsync(browser);
-        Page stove = await GetAsync(browser, address);
-        Assert.Contains("Weigh everything out", stove.Html[stove.Html.IndexOf("now-what", StringComparison.Ordinal)..][..60], StringComparison.Ordinal);
-        Assert.Contains("data-countdown datetime=\"2026-11-25T08:00:00Z\">now</time>", stove.Html, StringComparison.Ordinal);
+        Screen stove = Screen.Of((await GetAsync(browser, address)).Html);
+        Assert.Equal("Weigh everything out", stove.Now);
+        Assert.Contains(stove.The("now").Within, part => part["data-countdown"] is not null && part["datetime"] is "2026-11-25T08:00:00Z" && part.Text is "now");
         app.Clock.Advance(TimeSpan.FromMinutes(14));
         await TakenAsync(browser, address, "now-gather-1-");
         JsonElement entry = Assert.Single((await LogAsync(browser, address)).GetProperty("entries").EnumerateArray());
         Assert.Equal("step-done", entry.GetProperty("kind").GetString());
         Assert.Equal("AB", entry.GetProperty("who").GetString());
         Assert.Equal(app.Clock.Now, entry.GetProperty("happenedAt").GetDateTimeOffset());
-        Page after = await GetAsync(browser, address);
-        Assert.DoesNotContain("Weigh everything out", after.Html[after.Html.IndexOf("now-what", StringComparison.Ordinal)..][..60], StringComparison.Ordinal);
-        Assert.Contains("data-count=\"1\"", after.Html, StringComparison.Ordinal);
+        Screen after = Screen.Of((await GetAsync(browser, address)).Html);
+        Assert.NotEqual("Weigh everything out", after.Now);
+        Assert.Contains(after.Named("section"), part => part["data-count"] is "1");
     }
 
     [Fact]
@@ -62,13 +63,15 @@ public sealed class StovePageTests : IDisposable
         string address = await StartAsync(browser);
         Page refused = await EnterAsync(browser, address, "temperature-", ("degrees", "hot"), ("place", "cooling"), ("probe", "P <2>"), ("at", "26:10"), ("who", "Zoë"));
         Assert.Equal(HttpStatusCode.OK, refused.Status);
-        Assert.Contains("2 things to put right", refused.Text, StringComparison.Ordinal);
-        Assert.Contains("id=\"temperature-degrees-problem\"", refused.Html, StringComparison.Ordinal);
-        Assert.Contains("id=\"temperature-at-problem\"", refused.Html, StringComparison.Ordinal);
-        Assert.Contains($"href=\"{address}#temperature-degrees\"", refused.Html, StringComparison.Ordinal);
+        Screen seen = Screen.Of(refused.Html);
+        Assert.Contains("2 things to put right", seen.PutRight, StringComparison.Ordinal);
+        Assert.NotNull(seen.ById("temperature-degrees-problem"));
+        Assert.NotNull(seen.ById("temperature-at-problem"));
+        Assert.Contains($"{address}#temperature-degrees", seen.Links);
         Dictionary<string, string> typed = refused.FormById("temperature-")!;
         Assert.Equal(("hot", "cooling", "P <2>", "26:10", "Zoë"), (typed["degrees"], typed["place"], typed["probe"], typed["at"], typed["who"]));
-        Assert.DoesNotContain("problem\"", refused.Html[refused.Html.IndexOf("id=\"note-\"", StringComparison.Ordinal)..], StringComparison.Ordinal);
+        // Beside these two and nowhere else.
+        Assert.Equal(2, seen.Problems.Count);
         Page sent = await PostAsync(browser, address, typed, ("degrees", "62,5"), ("at", ""));
         Assert.Equal(HttpStatusCode.SeeOther, sent.Status);
         Assert.Contains("62.5 °C in the stock, cooling, thermometer P <2>", (await GetAsync(browser, address)).Text.Replace('\u00A0', ' '), StringComparison.Ordinal);
@@ -130,11 +133,11 @@ public sealed class StovePageTests : IDisposable
         Assert.Equal(2, entries.Length);
         Assert.Equal(first.GetProperty("entry").GetString(), entries[1].GetProperty("corrects").GetString());
         Assert.Equal(170, entries[1].GetProperty("fact").GetProperty("degreesFahrenheit").GetDouble());
-        string html = (await GetAsync(browser, address)).Html;
-        Assert.Contains("<s>160\u00A0°F in the pot</s>", html.Replace("&#xB0;", "°", StringComparison.Ordinal).Replace("&#xA0;", "\u00A0", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.Contains("Corrected by no. 2", html, StringComparison.Ordinal);
-        Assert.DoesNotContain($"correct={entries[0].GetProperty("entry").GetString()}", html, StringComparison.Ordinal);
-        Assert.Contains($"correct={entries[1].GetProperty("entry").GetString()}", html, StringComparison.Ordinal);
+        Screen page = Screen.Of((await GetAsync(browser, address)).Html);
+        Assert.Equal("160 °F in the pot", Assert.Single(page.Named("s")).Text);
+        Assert.Contains("Corrected by no. 2", page.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(page.Links, link => link.Contains($"correct={entries[0].GetProperty("entry").GetString()}", StringComparison.Ordinal));
+        Assert.Contains(page.Links, link => link.Contains($"correct={entries[1].GetProperty("entry").GetString()}", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -146,7 +149,7 @@ public sealed class StovePageTests : IDisposable
         string id = (await LogAsync(browser, address)).GetProperty("entries")[0].GetProperty("entry").GetString()!;
         await TakenAsync(browser, $"{address}?take-back={id}", "change-", ("why", "typed into the wrong one"));
         Page page = await GetAsync(browser, address);
-        Assert.Contains("<s>wrong batch</s>", page.Html, StringComparison.Ordinal);
+        Assert.Equal("wrong batch", Assert.Single(Screen.Of(page.Html).Named("s")).Text);
         Assert.Contains("Taken back: typed into the wrong one", page.Text, StringComparison.Ordinal);
     }
 
@@ -166,16 +169,16 @@ public sealed class StovePageTests : IDisposable
         Assert.Matches("Your own time .{0,40}1 h 30 min", text);
         Assert.Matches("Energy .{0,60}2.9 kWh", text);
         Assert.Null(closed.FormById("level-"));
-        Page list = await GetAsync(browser, "/batches");
-        Assert.Contains("<h2 id=\"closed\">Closed</h2>", list.Html, StringComparison.Ordinal);
-        Assert.DoesNotContain(">On</h2>", list.Html, StringComparison.Ordinal);
+        Screen list = Screen.Of((await GetAsync(browser, "/batches")).Html);
+        Assert.Equal("Closed", list.ById("closed")?.Text);
+        Assert.Null(list.ById("on"));
         Assert.Contains("Nothing is on", (await GetAsync(browser, "/")).Text, StringComparison.Ordinal);
 
         string closing = (await LogAsync(browser, address)).GetProperty("entries").EnumerateArray().Last().GetProperty("entry").GetString()!;
-        Assert.Contains($"take-back={closing}", closed.Html, StringComparison.Ordinal);
+        Assert.Contains(Screen.Of(closed.Html).Links, link => link.Contains($"take-back={closing}", StringComparison.Ordinal));
         await TakenAsync(browser, $"{address}?take-back={closing}", "change-");
         Assert.NotNull((await GetAsync(browser, address)).FormById("level-"));
-        Assert.Contains("<h2 id=\"on\">On</h2>", (await GetAsync(browser, "/batches")).Html, StringComparison.Ordinal);
+        Assert.Equal("On", Screen.Of((await GetAsync(browser, "/batches")).Html).ById("on")?.Text);
     }
 
     [Fact]
