@@ -1,4 +1,3 @@
-using Stockwright.Planning;
 using Stockwright.Storage;
 
 namespace Stockwright.Web.Fields;

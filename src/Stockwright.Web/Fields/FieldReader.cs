@@ -1,5 +1,4 @@
 using System.Globalization;
-using Stockwright.Planning;
 
 namespace Stockwright.Web.Fields;
 

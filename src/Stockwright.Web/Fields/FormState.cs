@@ -1,5 +1,3 @@
-using Stockwright.Planning;
-
 namespace Stockwright.Web.Fields;
 
 /// <summary>A form on its way back to the cook: what was typed, and what is wrong with it. Cascaded to the field components.</summary>

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Microsoft.AspNetCore.Http.HttpResults;
-using Stockwright.Planning;
 
 namespace Stockwright.Web.Fields;
 

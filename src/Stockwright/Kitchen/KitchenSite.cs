@@ -14,6 +14,9 @@ public sealed record KitchenSite
     /// <summary>Coldest and warmest room accepted.</summary>
     public static readonly (Temperature Least, Temperature Most) RoomRange = (Temperature.FromDegreesCelsius(0), Temperature.FromDegreesCelsius(50));
 
+    /// <summary>Driest and most humid air.</summary>
+    public static readonly (Ratio Least, Ratio Most) HumidityRange = (Ratio.Zero, Ratio.FromDecimalFractions(1));
+
     /// <summary>Coldest and warmest cold tap accepted.</summary>
     public static readonly (Temperature Least, Temperature Most) TapRange = (Temperature.FromDegreesCelsius(0.5), Temperature.FromDegreesCelsius(40));
 

@@ -10,6 +10,12 @@ namespace Stockwright.Kitchen;
 /// <param name="Count">How many are owned.</param>
 public sealed record Tray(string Id, string Name, Length InnerLength, Length InnerWidth, int Count)
 {
+    /// <summary>Most trays of one kind accepted.</summary>
+    public const int MostCount = 1000;
+
+    /// <summary>Shortest and longest side inside accepted.</summary>
+    public static readonly (Length Least, Length Most) InnerRange = (Length.FromCentimeters(5), Length.FromMeters(3));
+
     /// <summary>Area for one layer.</summary>
     public Area Area => InnerLength * InnerWidth;
 }
@@ -21,4 +27,11 @@ public sealed record Tray(string Id, string Name, Length InnerLength, Length Inn
 /// <param name="Levels">Shelves that can be used at once.</param>
 /// <param name="ShelfLength">Usable shelf length.</param>
 /// <param name="ShelfWidth">Usable shelf width.</param>
-public sealed record Oven(string Id, string Name, bool HasFan, int Levels, Length ShelfLength, Length ShelfWidth);
+public sealed record Oven(string Id, string Name, bool HasFan, int Levels, Length ShelfLength, Length ShelfWidth)
+{
+    /// <summary>Most shelves accepted.</summary>
+    public const int MostLevels = 40;
+
+    /// <summary>Shortest and longest side of a shelf accepted.</summary>
+    public static readonly (Length Least, Length Most) ShelfRange = (Length.FromCentimeters(10), Length.FromMeters(3));
+}

@@ -7,7 +7,7 @@ using UnitsNet;
 namespace Stockwright.Logbook;
 
 /// <summary>What an entry is held against, and what is found wrong with it.</summary>
-internal sealed class FactChecks(BatchPlan plan, DateTimeOffset happenedAt, DateTimeOffset now, List<InputProblem> problems)
+internal sealed class FactChecks(BatchPlan plan, DateTimeOffset happenedAt, DateTimeOffset now, List<WordedProblem> problems)
 {
     private const int LongestText = 4000;
 
@@ -31,7 +31,7 @@ internal sealed class FactChecks(BatchPlan plan, DateTimeOffset happenedAt, Date
     {
         if (!holds)
         {
-            problems.Add(new InputProblem(field, message));
+            problems.Add(new WordedProblem(field, message));
         }
     }
 

@@ -143,8 +143,12 @@ public static partial class KitchenFormat
         : Unit(Math.Round(pressure.Pascals / 100), "hPa");
 
     /// <summary>Pressure over that of the air, as on a cooker: "1 bar (14.5 psi)".</summary>
-    public static string Gauge(Pressure pressure) => Beside(
-        Unit(Math.Round(pressure.Pascals / 1e5, 2), "bar"), Unit(Math.Round(pressure.Pascals / ExactFactors.PoundPerSquareInchPascals, 1), "psi"));
+    public static string Gauge(Pressure pressure) => Beside(Gauge(pressure, UnitSystem.Metric), Gauge(pressure, UnitSystem.UsCustomary));
+
+    /// <summary>Pressure over that of the air, as on a cooker: "1 bar", "14.5 psi".</summary>
+    public static string Gauge(Pressure pressure, UnitSystem system) => system == UnitSystem.UsCustomary
+        ? Unit(Math.Round(pressure.Pascals / ExactFactors.PoundPerSquareInchPascals, 1), "psi")
+        : Unit(Math.Round(pressure.Pascals / 1e5, 2), "bar");
 
     /// <summary>An area: "1800 cm²", "1.2 m²", "280 in²", "13 ft²".</summary>
     public static string Text(Area area, UnitSystem system)

@@ -101,5 +101,5 @@ public enum NoticeLevel
 /// <param name="Level">How urgent.</param>
 /// <param name="Code">Stable machine name, for instance <c>does-not-fit</c>.</param>
 /// <param name="Message">Plain sentence; quantities inside are written in metric with US beside, as the core does not know the reader's choice.</param>
-/// <param name="Field">Field of the request it belongs beside, as in <see cref="InputProblem.Field"/>; null when it is about the whole plan.</param>
+/// <param name="Field">Field of the request it belongs beside, as in <see cref="WordedProblem.Field"/>; null when it is about the whole plan.</param>
 public sealed record PlanNotice(NoticeLevel Level, string Code, string Message, string? Field = null);

@@ -12,7 +12,7 @@ public static class BatchPlanner
     public static PlanResult Plan(PlanRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        IReadOnlyList<InputProblem> problems = RequestChecks.Check(request);
+        IReadOnlyList<Problem> problems = RequestChecks.Check(request);
         return problems.Count > 0 ? new PlanResult(null, problems) : new PlanAssembly(request).Make();
     }
 }

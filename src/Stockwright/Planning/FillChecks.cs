@@ -1,4 +1,4 @@
-using Stockwright.Measures;
+using Stockwright.Evidence;
 using UnitsNet;
 
 namespace Stockwright.Planning;
@@ -9,13 +9,15 @@ internal static class FillChecks
     /// <summary>Most pots one cook keeps an eye on at once.</summary>
     public const int MostAtOnce = 8;
 
-    public static void Check(PlanRequest request, List<InputProblem> problems)
+    private static readonly Length LowestFill = Length.FromCentimeters(1);
+
+    public static void Check(PlanRequest request, List<Problem> problems)
     {
         CheckFill(request, problems);
         CheckCounts(request, problems);
     }
 
-    private static void CheckFill(PlanRequest request, List<InputProblem> problems)
+    private static void CheckFill(PlanRequest request, List<Problem> problems)
     {
         if (request.FillTo is not { } mark || problems.Count > 0)
         {
@@ -24,43 +26,30 @@ internal static class FillChecks
 
         Length level = mark.LevelIn(request.Pot);
         Length safe = PotFitter.SafeMaximum(request.Pot).Level;
+        Figure room = Figure.Of(request.Pot.InnerHeight - safe);
         if (!double.IsFinite(level.Meters) || level > request.Pot.InnerHeight)
         {
-            problems.Add(new("fill", $"That is above the rim of this pot. Fill it to {KitchenFormat.Both(request.Pot.InnerHeight - safe)} below the rim at most."));
+            problems.Add(new(PlanPart.FillTo, ProblemCode.FilledOverRim, room));
         }
         else if (level > safe * 1.002)
         {
-            problems.Add(new("fill", $"That leaves too little room to boil: fill this pot to {KitchenFormat.Both(request.Pot.InnerHeight - safe)} below the rim at most."));
+            problems.Add(new(PlanPart.FillTo, ProblemCode.FilledTooHigh, room));
         }
-        else if (level < Length.FromCentimeters(1))
+        else if (level < LowestFill)
         {
-            problems.Add(new("fill", "Fill it to 1 cm (0.4 in) at least: in less it burns."));
+            problems.Add(new(PlanPart.FillTo, ProblemCode.FilledTooLow, Figure.Of(LowestFill)));
         }
     }
 
-    private static void CheckCounts(PlanRequest request, List<InputProblem> problems)
+    private static void CheckCounts(PlanRequest request, List<Problem> problems)
     {
-        if (request.PotCount < 1)
-        {
-            problems.Add(new("pots", "It takes at least one pot."));
-        }
-        else if (request.PotCount > MostAtOnce)
-        {
-            problems.Add(new("pots", $"Say up to {MostAtOnce} pots: one cook does not mind more at once."));
-        }
-
-        if (request.HobCount < 1)
-        {
-            problems.Add(new("hobs", "It takes at least one free hob. Without one, plan it for when one is free."));
-        }
-        else if (request.HobCount > MostAtOnce)
-        {
-            problems.Add(new("hobs", $"Say up to {MostAtOnce} hobs."));
-        }
-
-        if (request.Way == SplitWay.SideBySide && Math.Min(request.PotCount, request.HobCount) == 1)
-        {
-            problems.Add(new(request.PotCount == 1 ? "pots" : "hobs", "Side by side takes two such pots and two free hobs at least. One after the other, or with less water, one does."));
-        }
+        problems.Require(request.PotCount >= 1, PlanPart.PotCount, ProblemCode.NoPot);
+        problems.Require(request.PotCount <= MostAtOnce, PlanPart.PotCount, ProblemCode.TooManyPots, Figure.Of(MostAtOnce));
+        problems.Require(request.HobCount >= 1, PlanPart.HobCount, ProblemCode.NoHob);
+        problems.Require(request.HobCount <= MostAtOnce, PlanPart.HobCount, ProblemCode.TooManyHobs, Figure.Of(MostAtOnce));
+        problems.Require(
+            request.Way != SplitWay.SideBySide || Math.Min(request.PotCount, request.HobCount) != 1,
+            request.PotCount == 1 ? PlanPart.PotCount : PlanPart.HobCount,
+            ProblemCode.SideBySideTakesTwo);
     }
 }

@@ -1,5 +1,4 @@
 using Stockwright.Evidence;
-using Stockwright.Measures;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
 using UnitsNet;
@@ -80,7 +79,7 @@ internal sealed class PlanAssembly
     private PlanResult Write(Settled settled, PlanRequest asked)
     {
         FittedLoad fitted = settled.Wish.Fitted;
-        IReadOnlyList<InputProblem> problems = Impossible(settled.Wish);
+        IReadOnlyList<Problem> problems = Impossible(settled.Wish);
         if (problems.Count > 0 || settled.Laid is not { } laid)
         {
             return new PlanResult(null, problems);
@@ -134,10 +133,13 @@ internal sealed class PlanAssembly
     }
 
     /// <summary>Behind a locked lid it boils first: less than that is for the open pot.</summary>
-    private InputProblem? TooCoolToLock() => request.IsUnderPressure && request.SimmerTemperature <= boiling.BoilingPoint
-        ? new InputProblem(
-            "simmer",
-            $"Behind a locked lid this cooker holds between {KitchenFormat.Both(boiling.BoilingPoint)} and {KitchenFormat.Both(Temperature.FromDegreesCelsius(environment.HottestReachableCelsius))} here. For {KitchenFormat.Both(request.SimmerTemperature.Value)} set the lid ajar or off: then it cooks as an open pot.")
+    private Problem? TooCoolToLock() => request.IsUnderPressure && request.SimmerTemperature <= boiling.BoilingPoint
+        ? new Problem(
+            PlanPart.SimmerTemperature,
+            ProblemCode.TooCoolToLock,
+            Figure.Of(boiling.BoilingPoint),
+            Figure.Of(Temperature.FromDegreesCelsius(environment.HottestReachableCelsius)),
+            Figure.Of(request.SimmerTemperature.Value))
         : null;
 
     /// <summary>Size, water and timeline. A night the pot is put away in changes what evaporates, so the batch is then fitted again.</summary>
@@ -170,7 +172,7 @@ internal sealed class PlanAssembly
         some.Count == others.Count
         && some.Zip(others).All(pair => Math.Abs(pair.First.FromSeconds - pair.Second.FromSeconds) < 120 && Math.Abs(pair.First.Seconds - pair.Second.Seconds) < 120);
 
-    private IReadOnlyList<InputProblem> Impossible(FittedWish wish)
+    private IReadOnlyList<Problem> Impossible(FittedWish wish)
     {
         (FittedLoad fitted, FittedLoad largest, int rounds) = (wish.Fitted, wish.Largest, wish.Potfuls);
         if (!double.IsFinite(fitted.WaterKilograms) || !double.IsFinite(fitted.Outcome.TotalSeconds) || largest.Litres <= 0)
@@ -178,7 +180,7 @@ internal sealed class PlanAssembly
             // A pot that boils away more than it can hold is not too small.
             return largest.Outcome.SteamKilograms > largest.WaterKilograms / 2
                 ? [VesselNotices.BoilsDry(request)]
-                : [new("pot-height", "Nothing fits this pot with room to spare under the rim.")];
+                : [new(PlanPart.PotHeight, ProblemCode.NothingFits)];
         }
 
         if (rounds <= BatchPlanner.MostRounds)
@@ -191,18 +193,16 @@ internal sealed class PlanAssembly
             return [VesselNotices.BoilsDry(request)];
         }
 
-        string field = request.Goal switch
-        {
-            PlanGoal.UseBones => "bones-0-kg",
-            PlanGoal.MakeVolume { PortionSize: not null } => "portion-count",
-            _ => "litres",
-        };
         double bones = perLitre.Items.Where(item => item.Line.Role == LineRole.Bones).Sum(item => item.RawKilograms) * largest.Litres;
         return
         [
             new(
-                field,
-                $"That takes {rounds} potfuls. At once this pot makes at most {KitchenFormat.Both(Volume.FromLiters(largest.Litres))} from {KitchenFormat.Both(Mass.FromKilograms(bones))} of {SolidsWord.Bare(perLitre)}: ask for less, or take a bigger pot."),
+                PlanPart.Of(request.Goal),
+                ProblemCode.TooManyPotfuls,
+                Figure.Of(rounds),
+                Figure.Of(Volume.FromLiters(largest.Litres)),
+                Figure.Of(Mass.FromKilograms(bones)),
+                Figure.Of(SolidsWord.Bare(perLitre))),
         ];
     }
 

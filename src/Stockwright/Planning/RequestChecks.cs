@@ -1,29 +1,33 @@
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
-using Stockwright.Measures;
 using Stockwright.Recipes;
 using UnitsNet;
 
 namespace Stockwright.Planning;
 
-/// <summary>What must hold before anything is computed; each failure is told in the cook's words beside its field.</summary>
+/// <summary>What must hold before anything is computed; each failure is told with the part of the request it belongs to.</summary>
 internal static class RequestChecks
 {
-    public static IReadOnlyList<InputProblem> Check(PlanRequest request)
+    private const int FirstYear = 1900;
+    private const int LastYear = 2200;
+
+    public static IReadOnlyList<Problem> Check(PlanRequest request)
     {
-        List<InputProblem> problems = [];
+        List<Problem> problems = [];
         CheckPot(request.Pot, problems);
         VesselChecks.Check(request, problems);
         if (!request.Pot.HasOwnHeater)
         {
             CheckHob(request.Hob, problems);
         }
+
         FillChecks.Check(request, problems);
         CheckLid(request.Lid, problems);
         CheckOven(request, problems);
         CheckSite(request.Site, problems);
-        if (request.PieceSize is { } piece && !IsWithin(piece.Meters, PlanRequest.PieceSizeRange.Least.Meters, PlanRequest.PieceSizeRange.Most.Meters))
+        if (request.PieceSize is { } piece)
         {
-            problems.Add(new("piece-size", "Pieces are between half a centimetre and 30 cm (0.2 and 12 in)."));
+            problems.RequireWithin(piece, PlanRequest.PieceSizeRange, PlanPart.PieceSize, ProblemCode.PieceSize);
         }
 
         CheckRecipe(request, problems);
@@ -32,152 +36,123 @@ internal static class RequestChecks
         return problems;
     }
 
-    private static void CheckPot(Pot pot, List<InputProblem> problems)
+    private static void CheckPot(Pot pot, List<Problem> problems)
     {
-        foreach ((string field, Length diameter) in new[] { ("pot-diameter", pot.BaseDiameter), ("pot-brim-diameter", pot.BrimDiameter) })
-        {
-            if (!IsWithin(diameter.Meters, Pot.DiameterRange.Least.Meters, Pot.DiameterRange.Most.Meters))
-            {
-                problems.Add(new(field, $"A pot is between {KitchenFormat.Both(Pot.DiameterRange.Least)} and {KitchenFormat.Both(Pot.DiameterRange.Most)} across."));
-            }
-        }
+        problems.RequireWithin(pot.BaseDiameter, Pot.DiameterRange, PlanPart.PotDiameter, ProblemCode.PotAcross);
+        problems.RequireWithin(pot.BrimDiameter, Pot.DiameterRange, PlanPart.PotBrimDiameter, ProblemCode.PotAcross);
+        problems.RequireWithin(pot.InnerHeight, Pot.HeightRange, PlanPart.PotHeight, ProblemCode.PotHigh);
+        problems.RequireWithin(pot.EmptyMass, Pot.EmptyMassRange, PlanPart.PotMass, ProblemCode.PotWeight);
+    }
 
-        if (!IsWithin(pot.InnerHeight.Meters, Pot.HeightRange.Least.Meters, Pot.HeightRange.Most.Meters))
+    private static void CheckHob(Hob hob, List<Problem> problems)
+    {
+        problems.RequireWithin(hob.RatedPower, Hob.PowerRange, PlanPart.HobPower, ProblemCode.HobPower);
+        problems.Require(hob.Kind is not (HobKind.Crock or HobKind.Jacket), PlanPart.HobKind, ProblemCode.HobIsVessel);
+        if (hob.OwnEfficiency is { } own)
         {
-            problems.Add(new("pot-height", $"A pot is between {KitchenFormat.Both(Pot.HeightRange.Least)} and {KitchenFormat.Both(Pot.HeightRange.Most)} high inside."));
-        }
-        if (!IsWithin(pot.EmptyMass.Kilograms, Pot.EmptyMassRange.Least.Kilograms, Pot.EmptyMassRange.Most.Kilograms))
-        {
-            problems.Add(new("pot-mass", "An empty pot weighs between 50 g and 300 kg."));
+            problems.RequireWithin(own, Hob.EfficiencyRange, PlanPart.HobEfficiency, ProblemCode.HobEfficiency);
         }
     }
 
-    private static void CheckHob(Hob hob, List<InputProblem> problems)
-    {
-        if (!IsWithin((double)hob.RatedPower.Watts, (double)Hob.PowerRange.Least.Watts, (double)Hob.PowerRange.Most.Watts))
-        {
-            problems.Add(new("hob-power", "A hob is between 0.2 and 60 kW."));
-        }
-
-        if (hob.Kind is HobKind.Crock or HobKind.Jacket)
-        {
-            problems.Add(new("hob-kind", "The heater of a slow cooker or a kettle is no hob: choose the vessel itself as the pot."));
-        }
-
-        if (hob.OwnEfficiency is { } own && !IsWithin(own.DecimalFractions, Hob.EfficiencyRange.Least.DecimalFractions, Hob.EfficiencyRange.Most.DecimalFractions))
-        {
-            problems.Add(new("hob-efficiency", "Between 5 and 100 % of a hob's power reaches the pot."));
-        }
-    }
-
-    private static void CheckLid(LidPosition lid, List<InputProblem> problems)
+    private static void CheckLid(LidPosition lid, List<Problem> problems)
     {
         // A position built without its factory may carry any opening.
-        if (!Enum.IsDefined(lid.Kind) || (lid.Kind == LidKind.Ajar && !IsWithin(lid.OpenFraction.DecimalFractions, LidPosition.OpenRange.Least.DecimalFractions, LidPosition.OpenRange.Most.DecimalFractions)))
-        {
-            problems.Add(new("gap", "A lid ajar leaves 1 to 60 % of the mouth open."));
-        }
+        (Ratio least, Ratio most) = LidPosition.OpenRange;
+        bool isOpenSoFar = lid.Kind != LidKind.Ajar || ProblemList.IsWithin(lid.OpenFraction.DecimalFractions, least.DecimalFractions, most.DecimalFractions);
+        problems.Require(Enum.IsDefined(lid.Kind) && isOpenSoFar, PlanPart.LidOpening, ProblemCode.LidOpening, Figure.Of(least), Figure.Of(most));
     }
 
-    private static void CheckOven(PlanRequest request, List<InputProblem> problems)
+    private static void CheckOven(PlanRequest request, List<Problem> problems)
     {
-        if (request.Oven is { } oven && (oven.Levels is < 1 or > 40 || !IsWithin(oven.ShelfLength.Meters, 0.1, 3) || !IsWithin(oven.ShelfWidth.Meters, 0.1, 3)))
+        if (request.Oven is { } oven)
         {
-            problems.Add(new("oven", "An oven has 1 to 40 shelves, each 10 cm to 3 m (4 in to 10 ft) long and wide."));
+            (Length least, Length most) = Oven.ShelfRange;
+            problems.Require(
+                oven.Levels is >= 1 and <= Oven.MostLevels && Fits(oven.ShelfLength, Oven.ShelfRange) && Fits(oven.ShelfWidth, Oven.ShelfRange),
+                PlanPart.Oven,
+                ProblemCode.OvenSize,
+                Figure.Of(Oven.MostLevels),
+                Figure.Of(least),
+                Figure.Of(most));
         }
 
         foreach (Tray tray in request.Trays)
         {
-            if (tray.Count is < 1 or > 1000 || !IsWithin(tray.InnerLength.Meters, 0.05, 3) || !IsWithin(tray.InnerWidth.Meters, 0.05, 3))
-            {
-                problems.Add(new("tray", $"{tray.Name}: a tray is 5 cm to 3 m (2 in to 10 ft) long and wide inside, and there is at least one."));
-            }
+            problems.Require(
+                tray.Count is >= 1 and <= Tray.MostCount && Fits(tray.InnerLength, Tray.InnerRange) && Fits(tray.InnerWidth, Tray.InnerRange),
+                PlanPart.Trays,
+                ProblemCode.TraySize,
+                Figure.Of(tray.Name),
+                Figure.Of(Tray.InnerRange.Least),
+                Figure.Of(Tray.InnerRange.Most));
         }
     }
 
-    private static void CheckSite(KitchenSite site, List<InputProblem> problems)
+    private static void CheckSite(KitchenSite site, List<Problem> problems)
     {
-        if (!IsWithin(site.Altitude.Meters, KitchenSite.AltitudeRange.Least.Meters, KitchenSite.AltitudeRange.Most.Meters))
+        (Length lowest, Length highest) = KitchenSite.AltitudeRange;
+        problems.Require(Fits(site.Altitude, KitchenSite.AltitudeRange), PlanPart.Altitude, ProblemCode.Altitude, Figure.Of(-lowest), Figure.Of(highest));
+        if (site.MeasuredPressure is { } pressure)
         {
-            problems.Add(new("altitude", "Kitchens lie between 400 m below the sea and 5000 m above it (-1300 to 16400 ft)."));
+            (Pressure least, Pressure most) = KitchenSite.PressureRange;
+            problems.Require(ProblemList.IsWithin(pressure.Pascals, least.Pascals, most.Pascals), PlanPart.AirPressure, ProblemCode.AirPressure, Figure.Of(least), Figure.Of(most));
         }
 
-        if (site.MeasuredPressure is { } pressure && !IsWithin(pressure.Pascals, KitchenSite.PressureRange.Least.Pascals, KitchenSite.PressureRange.Most.Pascals))
+        problems.RequireWithin(site.Room, KitchenSite.RoomRange, PlanPart.Room, ProblemCode.Room);
+        problems.RequireWithin(site.Humidity, KitchenSite.HumidityRange, PlanPart.Humidity, ProblemCode.Humidity);
+        problems.RequireWithin(site.TapWater, KitchenSite.TapRange, PlanPart.TapWater, ProblemCode.TapWater);
+        if (site.OwnFilmFactor is { } film)
         {
-            problems.Add(new("pressure", "Air pressure at a kitchen lies between 500 and 1100 hPa (14.8 to 32.5 inHg)."));
+            (double least, double most) = KitchenSite.OwnFilmRange;
+            problems.Require(ProblemList.IsWithin(film, least, most), PlanPart.FilmFactor, ProblemCode.FilmFactor, Figure.Of(least), Figure.Of(most));
         }
 
-        if (!IsWithin(site.Room.DegreesCelsius, KitchenSite.RoomRange.Least.DegreesCelsius, KitchenSite.RoomRange.Most.DegreesCelsius))
+        if (site.OwnClinging is { } clings)
         {
-            problems.Add(new("room", "A kitchen is between 0 and 50 °C (32 to 122 °F)."));
-        }
-
-        if (!IsWithin(site.Humidity.DecimalFractions, KitchenSite.HumidityRange.Least.DecimalFractions, KitchenSite.HumidityRange.Most.DecimalFractions))
-        {
-            problems.Add(new("humidity", "The air's relative humidity is between 0 and 100 %."));
-        }
-
-        if (!IsWithin(site.TapWater.DegreesCelsius, KitchenSite.TapRange.Least.DegreesCelsius, KitchenSite.TapRange.Most.DegreesCelsius))
-        {
-            problems.Add(new("tap", "Cold water is between 0.5 and 40 °C (33 to 104 °F)."));
-        }
-
-        if (site.OwnFilmFactor is { } film && !IsWithin(film, KitchenSite.OwnFilmRange.Least, KitchenSite.OwnFilmRange.Most))
-        {
-            problems.Add(new("film", "A weighed pot gives a film factor between 0.02 and 1.6."));
-        }
-
-        if (site.OwnClinging is { } clings && !IsWithin(clings.DecimalFractions, KitchenSite.OwnClingingRange.Least.DecimalFractions, KitchenSite.OwnClingingRange.Most.DecimalFractions))
-        {
-            problems.Add(new("clings", "Liquor that clings to drained bones is between 1 and 50 % of their weight."));
+            problems.RequireWithin(clings, KitchenSite.OwnClingingRange, PlanPart.Clinging, ProblemCode.Clinging);
         }
     }
 
-    private static void CheckRecipe(PlanRequest request, List<InputProblem> problems)
+    private static void CheckRecipe(PlanRequest request, List<Problem> problems)
     {
         foreach ((string field, string message) in RecipeValidation.Check(request.Recipe, request.Larder))
         {
-            problems.Add(new("recipe", $"This recipe cannot be planned yet ({field}): {message}"));
+            problems.Add(new(PlanPart.Recipe, ProblemCode.RecipeIncomplete, Figure.Of(field), Figure.Of(message)));
         }
 
         bool hasBones = request.Recipe.Lines.Any(line => line.Role == LineRole.Bones && request.Takes(line));
-        if (problems.Count == 0 && !hasBones && request.Recipe.Wetting is null)
+        if (problems.Count == 0)
         {
-            problems.Add(new("recipe", "Nothing is left to make stock from: keep at least one of the bones or main ingredients."));
+            problems.Require(hasBones || request.Recipe.Wetting is not null, PlanPart.Recipe, ProblemCode.NothingToDraw);
         }
 
-        if (problems.Count == 0 && !hasBones && request.Goal is PlanGoal.UseBones)
+        if (problems.Count == 0)
         {
-            problems.Add(new("bones", "No bones go into this one: ask for so many litres, or fill the pot."));
+            problems.Require(hasBones || request.Goal is not PlanGoal.UseBones, PlanPart.Bones, ProblemCode.TakesNoBones);
         }
 
-        if (problems.Count == 0 && request.IsUnderPressure && request.Recipe.Stages.Any(stage => stage.IsRolling || stage.ReducesTo is not null))
+        if (problems.Count == 0 && request.IsUnderPressure)
         {
-            problems.Add(new("lid", "This one has to boil in the open: set the lid ajar or off."));
+            problems.Require(!request.Recipe.Stages.Any(stage => stage.IsRolling || stage.ReducesTo is not null), PlanPart.Lid, ProblemCode.BoilsInTheOpen);
         }
 
-        if (problems.Count == 0 && request.Lid.Kind == LidKind.On && request.Recipe.BoilsDown)
+        if (problems.Count == 0 && request.Recipe.BoilsDown)
         {
-            problems.Add(new("lid", "With the lid on it does not boil down: take it off."));
+            problems.Require(request.Lid.Kind != LidKind.On, PlanPart.Lid, ProblemCode.LidOnBoilsNotDown);
         }
 
-        if (problems.Count == 0 && request.SimmerTime is not null && request.Recipe.BoilsDown)
+        if (problems.Count == 0 && request.Recipe.BoilsDown)
         {
-            problems.Add(new("hours", "This one is done when so much of it is left, however long that takes: leave the time empty."));
+            problems.Require(request.SimmerTime is null, PlanPart.SimmerTime, ProblemCode.BoiledDownByAmount);
         }
     }
 
-    private static void CheckGoal(PlanRequest request, List<InputProblem> problems)
+    private static void CheckGoal(PlanRequest request, List<Problem> problems)
     {
         switch (request.Goal)
         {
             case PlanGoal.MakeVolume make:
-                string field = make.PortionSize is null ? "litres" : "portion-count";
-                if (!IsWithin(make.Yield.Liters, PlanGoal.YieldRange.Least.Liters, PlanGoal.YieldRange.Most.Liters))
-                {
-                    problems.Add(new(field, "Ask for between 0.1 and 2000 L (a few spoons to a tank)."));
-                }
-
+                problems.RequireWithin(make.Yield, PlanGoal.YieldRange, PlanPart.Of(make), ProblemCode.YieldRange);
                 break;
             case PlanGoal.UseBones use:
                 CheckBones(request, use, problems);
@@ -185,59 +160,43 @@ internal static class RequestChecks
         }
     }
 
-    private static void CheckBones(PlanRequest request, PlanGoal.UseBones use, List<InputProblem> problems)
+    private static void CheckBones(PlanRequest request, PlanGoal.UseBones use, List<Problem> problems)
     {
-        if (use.Bones.Count == 0)
+        problems.Require(use.Bones.Count > 0, PlanPart.Bones, ProblemCode.BonesMissing);
+        for (int row = 0; row < use.Bones.Count; row++)
         {
-            problems.Add(new("bones", "Say how much of which bones you have."));
-        }
-
-        for (int i = 0; i < use.Bones.Count; i++)
-        {
-            if (!request.Larder.TryFind(use.Bones[i].IngredientId, out _))
-            {
-                problems.Add(new($"bones-{i}-cut", $"The larder has no '{use.Bones[i].IngredientId}'."));
-            }
-
-            if (!IsWithin(use.Bones[i].Mass.Kilograms, BonesAtHand.MassRange.Least.Kilograms, BonesAtHand.MassRange.Most.Kilograms))
-            {
-                problems.Add(new($"bones-{i}-kg", "Bones weigh between 10 g and 2 t."));
-            }
+            BonesAtHand bones = use.Bones[row];
+            List<Problem> ofRow = [];
+            ofRow.Require(request.Larder.TryFind(bones.IngredientId, out _), PlanPart.BonesCut, ProblemCode.BonesUnknown, Figure.Of(bones.IngredientId));
+            ofRow.RequireWithin(bones.Mass, BonesAtHand.MassRange, PlanPart.BonesMass, ProblemCode.BonesWeight);
+            problems.AddRange(ofRow.Select(problem => problem with { Row = row }));
         }
     }
 
-    private static void CheckTimes(PlanRequest request, List<InputProblem> problems)
+    private static void CheckTimes(PlanRequest request, List<Problem> problems)
     {
-        if (request.SimmerTemperature is { } simmer && !IsWithin(simmer.DegreesCelsius, PlanRequest.SimmerTemperatureRange.Least.DegreesCelsius, PlanRequest.SimmerTemperatureRange.Most.DegreesCelsius))
+        PlanSchedule schedule = request.Schedule;
+        if (request.SimmerTemperature is { } simmer)
         {
-            problems.Add(new("simmer", "A simmer lies between 40 and 125 °C (104 to 257 °F)."));
+            problems.RequireWithin(simmer, PlanRequest.SimmerTemperatureRange, PlanPart.SimmerTemperature, ProblemCode.SimmerRange);
         }
 
-        if (request.SimmerTime is { } time && (time < PlanRequest.SimmerTimeRange.Least || time > PlanRequest.SimmerTimeRange.Most))
+        if (request.SimmerTime is { } time)
         {
-            problems.Add(new("hours", "Simmer for between a minute and 72 hours."));
+            problems.RequireWithin(time, PlanRequest.SimmerTimeRange, PlanPart.SimmerTime, ProblemCode.SimmerTime);
         }
 
-        if (request.CheckInterval < PlanRequest.CheckIntervalRange.Least || request.CheckInterval > PlanRequest.CheckIntervalRange.Most)
-        {
-            problems.Add(new("check", "Look in every 20 minutes to 6 hours."));
-        }
-
-        if (request.Schedule.StartAt is null == request.Schedule.ReadyBy is null)
-        {
-            problems.Add(new("when", "Give either a start or a time to be ready by."));
-        }
-
-        if ((request.Schedule.StartAt ?? request.Schedule.ReadyBy) is { Year: < 1900 or > 2200 })
-        {
-            problems.Add(new("date", "Give a date between 1900 and 2200."));
-        }
-
-        if (request.Schedule.WakesAt == request.Schedule.SleepsAt)
-        {
-            problems.Add(new("wakes", "Waking and bedtime must differ."));
-        }
+        problems.RequireWithin(request.CheckInterval, PlanRequest.CheckIntervalRange, PlanPart.CheckInterval, ProblemCode.CheckInterval);
+        problems.Require(schedule.StartAt is null != schedule.ReadyBy is null, PlanPart.Schedule, ProblemCode.StartOrReady);
+        problems.Require(
+            (schedule.StartAt ?? schedule.ReadyBy) is not { Year: < FirstYear or > LastYear },
+            schedule.StartAt is null ? PlanPart.ReadyBy : PlanPart.StartAt,
+            ProblemCode.Year,
+            Figure.Of(FirstYear),
+            Figure.Of(LastYear));
+        problems.Require(schedule.WakesAt != schedule.SleepsAt, PlanPart.WakesAt, ProblemCode.NeverAsleep);
     }
 
-    private static bool IsWithin(double value, double least, double most) => value >= least && value <= most;
+    private static bool Fits(Length value, (Length Least, Length Most) range) =>
+        ProblemList.IsWithin(value.Meters, range.Least.Meters, range.Most.Meters);
 }

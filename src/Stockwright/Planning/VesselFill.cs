@@ -9,7 +9,7 @@ internal static class VesselFill
     /// <summary>A slow cooker less full than this share of its brim volume heats unevenly and dries at the edge.</summary>
     public const double LeastSlowShare = 0.5;
 
-    private static readonly Length KettleFreeboard = Length.FromCentimeters(10);
+    internal static readonly Length KettleFreeboard = Length.FromCentimeters(10);
 
     /// <summary>Safe maximum level and the rule behind it; null for an ordinary pot, which has a rule of its own.</summary>
     public static (Length Level, FillLimit Limit)? Maximum(Pot pot) => pot.Kind switch

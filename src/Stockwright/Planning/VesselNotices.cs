@@ -13,17 +13,12 @@ internal static class VesselNotices
     private static readonly TimeSpan LongestInDanger = TimeSpan.FromHours(4);
 
     /// <summary>Why nothing can be planned when the pot would boil dry.</summary>
-    public static InputProblem BoilsDry(PlanRequest request)
+    public static Problem BoilsDry(PlanRequest request) => request switch
     {
-        if (request.IsUnderPressure)
-        {
-            return new("hours", "Locked, this cooker would run dry before the time is up: cook for less, or make more of it at once.");
-        }
-
-        return request.IsLeftAlone
-            ? new("hours", "Left alone, this pot would run dry before the time is up: simmer for less, make more of it at once, or simmer it on the hob and top up.")
-            : new("topup", "This pot would boil dry before the next check, or before the time is up: top up, look in more often, put the lid on, or simmer for less.");
-    }
+        { IsUnderPressure: true } => new(PlanPart.SimmerTime, ProblemCode.LockedRunsDry),
+        { IsLeftAlone: true } => new(PlanPart.SimmerTime, ProblemCode.LeftAloneRunsDry),
+        _ => new(PlanPart.TopUp, ProblemCode.RunsDry),
+    };
 
     public static void Add(PlanRequest request, FitReport fit, BoilingReport boiling, SimmerOutcome outcome, List<PlanNotice> notices)
     {

@@ -61,7 +61,7 @@ public sealed record SetAdvice
     public required Volume TooMuchForPot { get; init; }
 
     /// <summary>Plain sentences: prices missing, out of reach and by how much, no room.</summary>
-    public required IReadOnlyList<InputProblem> Problems { get; init; }
+    public required IReadOnlyList<WordedProblem> Problems { get; init; }
 }
 
 /// <summary>
@@ -94,7 +94,7 @@ public static class MakeItSet
         ArgumentNullException.ThrowIfNull(cuts);
         Check(cuts, powder);
         PredictionCase made = PredictionCase.Of(plan, settings ?? new PredictionSettings());
-        List<InputProblem> problems = [];
+        List<WordedProblem> problems = [];
         List<SetOption> options = Options(made, cuts, powder, problems);
         ExtractionTotals now = made.Engine.Run(made.Central);
         double liquor = made.LiquorKilograms;
@@ -108,14 +108,14 @@ public static class MakeItSet
         double after = Effective(solution.Reached);
         if (!solution.IsReached)
         {
-            problems.Add(new InputProblem("target", FormattableString.Invariant(
+            problems.Add(new WordedProblem("target", FormattableString.Invariant(
                 $"Out of reach with what is at hand: all of it gives {after:0.0} % where {BodyClasses.Name(wanted)} needs {needed:0.0} %, short by {needed - after:0.0} %.")));
         }
 
         double tooMuch = TooMuch(made, solution, options);
         if (tooMuch > 1e-5)
         {
-            problems.Add(new InputProblem("pot", FormattableString.Invariant(
+            problems.Add(new WordedProblem("pot", FormattableString.Invariant(
                 $"What is added needs {tooMuch * 1000:0.0} L more room than this pot has: take out that much of the other bones, or use a bigger pot.")));
         }
 
@@ -134,7 +134,7 @@ public static class MakeItSet
         };
     }
 
-    private static List<SetOption> Options(PredictionCase made, IReadOnlyList<AvailableCut> cuts, AvailablePowder? powder, List<InputProblem> problems)
+    private static List<SetOption> Options(PredictionCase made, IReadOnlyList<AvailableCut> cuts, AvailablePowder? powder, List<WordedProblem> problems)
     {
         List<SetOption> options = [];
         for (int i = 0; i < cuts.Count; i++)
@@ -149,11 +149,11 @@ public static class MakeItSet
             }
             else if (cut.PricePerKilogram is not { } price)
             {
-                problems.Add(new InputProblem(field, $"No price for {ingredient.Name.ToLowerInvariant()}: it is left out."));
+                problems.Add(new WordedProblem(field, $"No price for {ingredient.Name.ToLowerInvariant()}: it is left out."));
             }
             else if (made.Settings.Cuts.ClassOf(ingredient) is null || made.CollagenOf(ingredient).Value <= Ratio.Zero)
             {
-                problems.Add(new InputProblem(field, $"{ingredient.Name} gives no gelatin: it is left out."));
+                problems.Add(new WordedProblem(field, $"{ingredient.Name} gives no gelatin: it is left out."));
             }
             else
             {
@@ -167,7 +167,7 @@ public static class MakeItSet
 
         if (powder is { PricePerKilogram: null })
         {
-            problems.Add(new InputProblem("powder-price", "No price for powder gelatin: it is left out."));
+            problems.Add(new WordedProblem("powder-price", "No price for powder gelatin: it is left out."));
         }
         else if (powder is { PricePerKilogram: { } price })
         {
@@ -176,7 +176,7 @@ public static class MakeItSet
 
         if (options.Count == 0)
         {
-            problems.Add(new InputProblem("cuts", "Nothing to choose from: give at least one cut with its price."));
+            problems.Add(new WordedProblem("cuts", "Nothing to choose from: give at least one cut with its price."));
         }
 
         return options;

@@ -60,9 +60,9 @@ public sealed record PredictionSettings
     public CutTable Cuts { get; init; } = StandardCuts.Table;
 
     /// <summary>What is wrong with these settings, in the cook's words; empty when all is well.</summary>
-    public IReadOnlyList<InputProblem> Check()
+    public IReadOnlyList<WordedProblem> Check()
     {
-        List<InputProblem> problems = [];
+        List<WordedProblem> problems = [];
         Stated<double> factor = KitchenFactor;
         (double least, double most) = Extraction.KitchenFactorRange;
         Require(problems, factor.Low >= least && factor.Low <= factor.Value && factor.Value <= factor.High && factor.High <= most, "kitchen-factor", "The kitchen's factor must lie between 0.3 and 1.5, its range included.");
@@ -89,11 +89,11 @@ public sealed record PredictionSettings
 
     private static bool IsPiece(Length? size) => size is not { } length || (length.Centimeters >= PlanRequest.PieceSizeRange.Least.Centimeters && length.Centimeters <= PlanRequest.PieceSizeRange.Most.Centimeters);
 
-    private static void Require(List<InputProblem> problems, bool holds, string field, string message)
+    private static void Require(List<WordedProblem> problems, bool holds, string field, string message)
     {
         if (!holds)
         {
-            problems.Add(new InputProblem(field, message));
+            problems.Add(new WordedProblem(field, message));
         }
     }
 }

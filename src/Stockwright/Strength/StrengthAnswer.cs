@@ -6,7 +6,7 @@ namespace Stockwright.Strength;
 /// <typeparam name="T">The answer.</typeparam>
 /// <param name="Value">The answer, or null.</param>
 /// <param name="Problem">The problem with the field it belongs to, or null.</param>
-public sealed record StrengthAnswer<T>(T? Value, InputProblem? Problem)
+public sealed record StrengthAnswer<T>(T? Value, WordedProblem? Problem)
     where T : class;
 
 internal static class StrengthAnswer
@@ -15,5 +15,5 @@ internal static class StrengthAnswer
         where T : class => new(value, null);
 
     public static StrengthAnswer<T> No<T>(string field, string message)
-        where T : class => new(null, new InputProblem(field, message));
+        where T : class => new(null, new WordedProblem(field, message));
 }

@@ -59,7 +59,7 @@ public class EntryChecksTests
     [MemberData(nameof(Refused))]
     public void A_slip_is_named_by_its_field(string field, LogFact fact)
     {
-        InputProblem problem = Assert.Single(EntryChecks.Problems(Draft(Now, fact), Made, BatchLog.Empty, Now));
+        WordedProblem problem = Assert.Single(EntryChecks.Problems(Draft(Now, fact), Made, BatchLog.Empty, Now));
         Assert.Equal(field, problem.Field);
         Assert.EndsWith(".", problem.Message, StringComparison.Ordinal);
     }
@@ -76,7 +76,7 @@ public class EntryChecksTests
     public void It_happened_neither_ahead_nor_long_before(double minutes, bool taken)
     {
         // The batch begins two and a half hours before the heat goes on, so its day before begins 28.5 h before now.
-        IReadOnlyList<InputProblem> problems = EntryChecks.Problems(Draft(Now.AddMinutes(minutes), new LogFact.Skimmed()), Made, BatchLog.Empty, Now);
+        IReadOnlyList<WordedProblem> problems = EntryChecks.Problems(Draft(Now.AddMinutes(minutes), new LogFact.Skimmed()), Made, BatchLog.Empty, Now);
         Assert.Equal(taken ? "" : "at", string.Join(",", problems.Select(problem => problem.Field)));
     }
 
@@ -111,7 +111,7 @@ public class EntryChecksTests
         LogEntry aside = Draft(Now, new LogFact.NeverCooked("wrong pot"));
         Assert.Empty(EntryChecks.Problems(aside, Made, Made.Writing().Water(60, 1).Log, Now));
         Batches.LogWriter log = Made.Writing().Water(60, 1).Enter(100, new LogFact.CoolingBegan());
-        InputProblem problem = Assert.Single(EntryChecks.Problems(aside, Made, log.Log, Now));
+        WordedProblem problem = Assert.Single(EntryChecks.Problems(aside, Made, log.Log, Now));
         Assert.Contains("Entry 2 says that this was cooked", problem.Message, StringComparison.Ordinal);
 
         // Put aside, it takes no more than a closed record does.

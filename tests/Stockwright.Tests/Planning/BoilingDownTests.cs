@@ -91,9 +91,9 @@ public sealed class BoilingDownTests
     [Fact]
     public void What_boils_down_takes_no_time_no_night_and_no_locked_lid()
     {
-        Assert.Equal("hours", Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace").SimmeringFor(5)).Problems).Field);
-        Assert.Equal("lid", Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace") with { Lid = LidPosition.On }).Problems).Field);
-        Assert.Equal("bones", Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace").Using(("beef-knuckle", 2))).Problems).Field);
+        Assert.Equal(PlanPart.SimmerTime, Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace").SimmeringFor(5)).Problems).Part);
+        Assert.Equal(PlanPart.Lid, Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace") with { Lid = LidPosition.On }).Problems).Part);
+        Assert.Equal(PlanPart.Bones, Assert.Single(BatchPlanner.Plan(PlanRequests.For("glace").Using(("beef-knuckle", 2))).Problems).Part);
         BatchPlan night = Planned(PlanRequests.For("glace").Making(1.2).Starting(PlanRequests.Morning.AddHours(12), NightPlan.OvenHold));
         Assert.DoesNotContain(night.Timeline.Steps, step => step.Kind == StepKind.NightHold);
     }
@@ -149,7 +149,7 @@ public sealed class BoilingDownTests
     private static BatchPlan Planned(PlanRequest request)
     {
         PlanResult result = BatchPlanner.Plan(request);
-        Assert.True(result.Plan is not null, string.Join(' ', result.Problems.Select(problem => $"{problem.Field}: {problem.Message}")));
+        Assert.True(result.Plan is not null, string.Join(' ', result.Problems.Select(problem => $"{problem.Part}: {problem.Code}")));
         return result.Plan;
     }
 }

@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
 using UnitsNet;
@@ -57,19 +58,19 @@ public sealed class GaugePressureTests
     [InlineData(1.2)]
     public void Outside_half_a_bar_to_15_psi_nothing_is_planned(double bar)
     {
-        InputProblem problem = Chicken(Pressure.FromBars(bar)).Problem();
-        Assert.Equal("pot-gauge", problem.Field);
-        Assert.Contains("0.5 bar (7.3 psi) and 1.03 bar (15 psi)", problem.Message.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        Problem problem = Chicken(Pressure.FromBars(bar)).Problem();
+        Assert.Equal(PlanPart.PotGauge, problem.Part);
+        Assert.Equal([Figure.Gauge(Pressure.FromBars(0.5)), Figure.Gauge(Pressure.FromPoundsForcePerSquareInch(15))], problem.Figures);
     }
 
     [Fact]
     public void No_other_vessel_holds_a_pressure()
     {
         Pressure bar = Pressure.FromBars(1);
-        InputProblem kettle = PlanRequests.For("white-chicken").In(PlanRequests.Kettle(40, 40) with { GaugePressure = bar }).Problem();
-        Assert.Equal("pot-gauge", kettle.Field);
-        Assert.Contains("jacket", kettle.Message, StringComparison.Ordinal);
-        Assert.Equal("pot-gauge", PlanRequests.For("white-chicken").In(PlanRequests.Straight(28, 30) with { GaugePressure = bar }).Problem().Field);
+        Problem kettle = PlanRequests.For("white-chicken").In(PlanRequests.Kettle(40, 40) with { GaugePressure = bar }).Problem();
+        Assert.Equal(PlanPart.PotGauge, kettle.Part);
+        Assert.Equal(ProblemCode.KettleHoldsNoPressure, kettle.Code);
+        Assert.Equal(PlanPart.PotGauge, PlanRequests.For("white-chicken").In(PlanRequests.Straight(28, 30) with { GaugePressure = bar }).Problem().Part);
     }
 
     /// <summary>With its lid off a cooker is an open pot, whatever pressure it could hold: 4 h at 93 °C, checks and all.</summary>
@@ -102,9 +103,9 @@ public sealed class GaugePressureTests
     public void What_would_run_dry_behind_the_lid_is_refused()
     {
         PlanRequest little = (PlanRequests.For("mushroom") with { Lid = LidPosition.On }).In(PlanRequests.PressureCooker(20, 14)).Making(0.8);
-        InputProblem problem = little.SimmeringFor(72).Problem();
-        Assert.Equal("hours", problem.Field);
-        Assert.Contains("Locked, this cooker would run dry", problem.Message, StringComparison.Ordinal);
+        Problem problem = little.SimmeringFor(72).Problem();
+        Assert.Equal(PlanPart.SimmerTime, problem.Part);
+        Assert.Equal(ProblemCode.LockedRunsDry, problem.Code);
     }
 
     private static PlanRequest Chicken(Pressure? gauge) =>

@@ -54,9 +54,9 @@ public sealed class KettleTests
     [InlineData(0.3)]
     public void It_needs_the_power_of_its_heater(double? kilowatts)
     {
-        InputProblem problem = Chicken().In(PlanRequests.Kettle(60, 40, kilowatts)).Problem();
-        Assert.Equal("pot-power", problem.Field);
-        Assert.Contains("kettle", problem.Message, StringComparison.Ordinal);
+        Problem problem = Chicken().In(PlanRequests.Kettle(60, 40, kilowatts)).Problem();
+        Assert.Equal(PlanPart.PotHeater, problem.Part);
+        Assert.Equal(ProblemCode.KettlePower, problem.Code);
     }
 
     /// <summary>18 x 40 cm holds 10 L, 80 x 100 cm 503 L.</summary>
@@ -64,12 +64,12 @@ public sealed class KettleTests
     [InlineData(18, 40)]
     [InlineData(80, 100)]
     public void It_holds_20_to_300_litres(double across, double high) =>
-        Assert.Equal("pot-height", Chicken().In(PlanRequests.Kettle(across, high)).Problem().Field);
+        Assert.Equal(PlanPart.PotHeight, Chicken().In(PlanRequests.Kettle(across, high)).Problem().Part);
 
     [Fact]
     public void It_goes_into_no_oven()
     {
-        Assert.Equal("in-oven", (Chicken() with { SimmersInOven = true }).Problem().Field);
+        Assert.Equal(PlanPart.SimmersInOven, (Chicken() with { SimmersInOven = true }).Problem().Part);
         BatchPlan plan = Chicken().SimmeringFor(10).Starting(PlanRequests.Morning.AddHours(8), NightPlan.OvenHold).Plan();
         Assert.True(plan.HasNotice("kettle-night"));
         Assert.DoesNotContain(plan.Timeline.Steps, step => step.Kind == StepKind.NightHold);
@@ -79,7 +79,7 @@ public sealed class KettleTests
     /// <summary>A heater of a crock or kettle is no ring to set another pot on.</summary>
     [Fact]
     public void Its_heater_is_no_hob() =>
-        Assert.Equal("hob-kind", PlanRequests.For("white-chicken").On(PlanRequests.Hob(HobKind.Jacket, 12)).Problem().Field);
+        Assert.Equal(PlanPart.HobKind, PlanRequests.For("white-chicken").On(PlanRequests.Hob(HobKind.Jacket, 12)).Problem().Part);
 
     [Fact]
     public void Mass_and_heat_close() => Assert.Empty(PlanInvariants.Broken(Chicken().Plan()));

@@ -75,12 +75,12 @@ public sealed class OvenSimmerTests
     [Fact]
     public void What_it_needs_is_said_beside_the_field()
     {
-        Assert.Contains("no oven", (Chicken() with { Oven = null }).Problem().Message, StringComparison.Ordinal);
-        Assert.Equal("in-oven", (Chicken() with { Oven = null }).Problem().Field);
-        Assert.Contains("too wide", Chicken().In(PlanRequests.Straight(45, 20)).Problem().Message, StringComparison.Ordinal);
-        Assert.Contains("less than an hour", Chicken().SimmeringFor(0.5).Problem().Message, StringComparison.Ordinal);
-        Assert.Contains("pressure cooker", (Chicken() with { Lid = LidPosition.On }).In(PlanRequests.PressureCooker(26, 20)).Problem().Message, StringComparison.Ordinal);
-        Assert.Equal("in-oven", (PlanRequests.For("pork-bone-broth") with { SimmersInOven = true }).Problem().Field);
+        Assert.Equal(ProblemCode.NoOven, (Chicken() with { Oven = null }).Problem().Code);
+        Assert.Equal(PlanPart.SimmersInOven, (Chicken() with { Oven = null }).Problem().Part);
+        Assert.Equal(ProblemCode.PotTooWideForOven, Chicken().In(PlanRequests.Straight(45, 20)).Problem().Code);
+        Assert.Equal(ProblemCode.OvenTooShort, Chicken().SimmeringFor(0.5).Problem().Code);
+        Assert.Equal(ProblemCode.OvenTakesOpenPots, (Chicken() with { Lid = LidPosition.On }).In(PlanRequests.PressureCooker(26, 20)).Problem().Code);
+        Assert.Equal(PlanPart.SimmersInOven, (PlanRequests.For("pork-bone-broth") with { SimmersInOven = true }).Problem().Part);
     }
 
     [Fact]

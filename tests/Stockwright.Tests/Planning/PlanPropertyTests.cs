@@ -18,7 +18,7 @@ public sealed class PlanPropertyTests
                 if (result.Plan is null)
                 {
                     Assert.NotEmpty(result.Problems);
-                    Assert.All(result.Problems, problem => Assert.False(string.IsNullOrWhiteSpace(problem.Message)));
+                    Assert.All(result.Problems, problem => Assert.Equal(PlanRequests.FiguresOf(problem.Code), problem.Figures.Select(figure => figure.Kind)));
                     return;
                 }
 

@@ -1,3 +1,5 @@
+using System.Reflection;
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Larder;
 using Stockwright.Planning;
@@ -102,12 +104,18 @@ internal static class PlanRequests
     }
 
     /// <summary>The one problem that keeps a plan from being made.</summary>
-    internal static InputProblem Problem(this PlanRequest request)
+    internal static Problem Problem(this PlanRequest request)
     {
         PlanResult result = BatchPlanner.Plan(request);
         Assert.Null(result.Plan);
-        return Assert.Single(result.Problems);
+        Problem problem = Assert.Single(result.Problems);
+        Assert.Equal(FiguresOf(problem.Code), problem.Figures.Select(figure => figure.Kind));
+        return problem;
     }
+
+    /// <summary>What a code says its sentence needs.</summary>
+    internal static IEnumerable<FigureKind> FiguresOf(ProblemCode code) =>
+        typeof(ProblemCode).GetField(code.ToString())!.GetCustomAttribute<FiguresAttribute>()?.Kinds ?? [];
 
     internal static bool HasNotice(this BatchPlan plan, string code) =>
         plan.Notices.Any(notice => string.Equals(notice.Code, code, StringComparison.Ordinal));

@@ -139,10 +139,10 @@ public sealed class SlowCookerTests
     [Fact]
     public void A_quarter_of_an_hour_is_refused_and_what_works_is_said()
     {
-        InputProblem problem = Chicken().SimmeringFor(0.25).Problem();
-        Assert.Equal("hours", problem.Field);
-        Assert.Contains("at least 1 h", problem.Message, StringComparison.Ordinal);
-        Assert.Contains("on the hob", problem.Message, StringComparison.Ordinal);
+        Problem problem = Chicken().SimmeringFor(0.25).Problem();
+        Assert.Equal(PlanPart.SimmerTime, problem.Part);
+        Assert.Equal(ProblemCode.SlowTooShort, problem.Code);
+        Assert.Equal([Figure.Of(TimeSpan.FromHours(1))], problem.Figures);
     }
 
     [Theory]
@@ -151,20 +151,20 @@ public sealed class SlowCookerTests
     [InlineData(900.0)]
     public void It_needs_the_power_of_its_heater(double? watts)
     {
-        InputProblem problem = Chicken().In(PlanRequests.SlowCooker(26, 14, watts)).Problem();
-        Assert.Equal("pot-power", problem.Field);
-        Assert.Contains("between 100 W and 400 W", problem.Message.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        Problem problem = Chicken().In(PlanRequests.SlowCooker(26, 14, watts)).Problem();
+        Assert.Equal(PlanPart.PotHeater, problem.Part);
+        Assert.Equal([Figure.Of(Power.FromWatts(100)), Figure.Of(Power.FromWatts(400))], problem.Figures);
     }
 
     [Fact]
     public void What_it_cannot_do_is_said_beside_the_field()
     {
-        Assert.Equal("slow-setting", (Chicken() with { Setting = SlowCookerSetting.Warm }).Problem().Field);
-        Assert.Equal("lid", (Chicken() with { Lid = LidPosition.Off }).Problem().Field);
-        Assert.Equal("simmer", Chicken().At(Temperature.FromDegreesCelsius(85)).Problem().Field);
-        Assert.Equal("in-oven", (Chicken() with { SimmersInOven = true }).Problem().Field);
-        Assert.Equal("pot-power", PlanRequests.For("white-chicken").In(PlanRequests.Straight(28, 30) with { HeaterPower = Power.FromWatts(300) }).Problem().Field);
-        Assert.Equal("pot-height", Chicken().In(PlanRequests.SlowCooker(40, 30)).Problem().Field);
+        Assert.Equal(PlanPart.SlowSetting, (Chicken() with { Setting = SlowCookerSetting.Warm }).Problem().Part);
+        Assert.Equal(PlanPart.Lid, (Chicken() with { Lid = LidPosition.Off }).Problem().Part);
+        Assert.Equal(PlanPart.SimmerTemperature, Chicken().At(Temperature.FromDegreesCelsius(85)).Problem().Part);
+        Assert.Equal(PlanPart.SimmersInOven, (Chicken() with { SimmersInOven = true }).Problem().Part);
+        Assert.Equal(PlanPart.PotHeater, PlanRequests.For("white-chicken").In(PlanRequests.Straight(28, 30) with { HeaterPower = Power.FromWatts(300) }).Problem().Part);
+        Assert.Equal(PlanPart.PotHeight, Chicken().In(PlanRequests.SlowCooker(40, 30)).Problem().Part);
     }
 
     [Theory]
@@ -172,7 +172,7 @@ public sealed class SlowCookerTests
     [InlineData("glace")]
     [InlineData("pork-bone-broth")]
     public void What_is_drawn_cool_boiled_hard_or_boiled_down_is_made_in_an_open_pot(string recipe) =>
-        Assert.Contains(BatchPlanner.Plan((PlanRequests.For(recipe) with { Lid = LidPosition.On }).In(PlanRequests.SlowCooker(26, 14)).Making(1)).Problems, problem => problem.Message.Contains("open pot", StringComparison.Ordinal));
+        Assert.Contains(BatchPlanner.Plan((PlanRequests.For(recipe) with { Lid = LidPosition.On }).In(PlanRequests.SlowCooker(26, 14)).Making(1)).Problems, problem => problem.Code == ProblemCode.SlowTakesOneSimmer);
 
     /// <summary>A stock of one simmer at 80 °C for two hours.</summary>
     [Fact]
@@ -180,9 +180,9 @@ public sealed class SlowCookerTests
     {
         PlanRequest chicken = Chicken();
         SimmerStage cool = chicken.Recipe.Stages[0] with { Target = Temperature.FromDegreesCelsius(80), Least = Temperature.FromDegreesCelsius(78) };
-        InputProblem problem = (chicken with { Recipe = chicken.Recipe with { Stages = [cool] } }).Problem();
-        Assert.Equal("recipe", problem.Field);
-        Assert.Contains("drawn cooler", problem.Message, StringComparison.Ordinal);
+        Problem problem = (chicken with { Recipe = chicken.Recipe with { Stages = [cool] } }).Problem();
+        Assert.Equal(PlanPart.Recipe, problem.Part);
+        Assert.Equal(ProblemCode.SlowTakesOneSimmer, problem.Code);
     }
 
     /// <summary>Through the night it runs as by day, and the cook is told that the night's own plan does not count.</summary>

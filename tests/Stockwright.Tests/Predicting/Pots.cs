@@ -50,6 +50,6 @@ internal static class Pots
             Schedule = new PlanSchedule { StartAt = new DateTimeOffset(2026, 1, 10, 7, 0, 0, TimeSpan.Zero) },
         };
         PlanResult result = BatchPlanner.Plan(change?.Invoke(request) ?? request);
-        return result.Plan ?? throw new InvalidOperationException(result.Problems[0].Message);
+        return result.Plan ?? throw new InvalidOperationException(result.Problems[0].ToString());
     }
 }

@@ -4,7 +4,6 @@ using Microsoft.AspNetCore.Http.Json;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.Extensions.Options;
 using Stockwright.Cooling.Limits;
-using Stockwright.Planning;
 using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Log;
 using Stockwright.Web.Features.Kitchen;

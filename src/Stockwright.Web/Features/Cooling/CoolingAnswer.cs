@@ -2,7 +2,7 @@ using Stockwright.Cooling;
 using Stockwright.Cooling.Growth;
 using Stockwright.Cooling.Limits;
 using Stockwright.Cooling.Readings;
-using Stockwright.Planning;
+using Stockwright.Web.Fields;
 using UnitsNet;
 
 namespace Stockwright.Web.Features.Cooling;

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using Stockwright.Cooling.Limits;
-using Stockwright.Planning;
 using Stockwright.Web.Features.Kitchen;
 using Stockwright.Web.Fields;
 using Stockwright.Web.Shell;

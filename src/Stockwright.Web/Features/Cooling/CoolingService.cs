@@ -3,7 +3,6 @@ using Stockwright.Cooling;
 using Stockwright.Cooling.Growth;
 using Stockwright.Cooling.Limits;
 using Stockwright.Kitchen;
-using Stockwright.Planning;
 using Stockwright.Web.Fields;
 
 namespace Stockwright.Web.Features.Cooling;

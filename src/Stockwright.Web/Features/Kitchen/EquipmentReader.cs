@@ -3,6 +3,7 @@ using Stockwright.Planning;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
 using Stockwright.Web.Fields;
+using Stockwright.Web.Wording;
 using UnitsNet;
 
 namespace Stockwright.Web.Features.Kitchen;
@@ -64,13 +65,21 @@ internal static class EquipmentReader
             GaugePressure = gauge,
             HeaterPower = power,
         };
-        foreach (InputProblem problem in PotRules.Problems(pot).Where(problem => !reader.Problems.Any(told => string.Equals(told.Field, problem.Field, StringComparison.Ordinal))))
+        foreach (Problem problem in PotRules.Problems(pot).Where(problem => !reader.Problems.Any(told => string.Equals(told.Field, FieldOf(problem), StringComparison.Ordinal))))
         {
-            reader.Report(shape == PotShape.Volume && string.Equals(problem.Field, EquipmentFields.PotHeight.Name, StringComparison.Ordinal) ? EquipmentFields.PotVolume.Name : problem.Field, problem.Message);
+            string field = FieldOf(problem);
+            reader.Report(shape == PotShape.Volume && string.Equals(field, EquipmentFields.PotHeight.Name, StringComparison.Ordinal) ? EquipmentFields.PotVolume.Name : field, TextTable.Of(problem, reader.Units));
         }
 
         return reader.Problems.Count > before ? null : pot;
     }
+
+    private static string FieldOf(Problem problem) => problem.Part switch
+    {
+        PlanPart.PotGauge => EquipmentFields.PotGauge.Name,
+        PlanPart.PotHeater => EquipmentFields.PotPower.Name,
+        _ => EquipmentFields.PotHeight.Name,
+    };
 
     private static Length? Size(FieldReader reader, NumberRow<Length> row, string how) => row.Read(reader, $"{row.What}: {how}.");
 

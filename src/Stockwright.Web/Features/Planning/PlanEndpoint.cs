@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
-using Stockwright.Planning;
 using Stockwright.Web.Fields;
 using Stockwright.Web.Shell;
 

@@ -2,6 +2,7 @@ using Stockwright.Planning;
 using Stockwright.Web.Features.Kitchen;
 using Stockwright.Web.Fields;
 using Stockwright.Web.Shell;
+using Stockwright.Web.Wording;
 
 namespace Stockwright.Web.Features.Planning;
 
@@ -54,9 +55,6 @@ internal sealed class PlanService(IKitchenSource kitchens, PlanBatch planBatch, 
         };
     }
 
-    /// <summary>The planner names weights of bones in kilograms; the form of a reader of US measures has them in pounds.</summary>
-    private static InputProblem AtTheField(InputProblem problem, UnitSystem units) =>
-        RowFields.TryRead(problem.Field, out RowName? name) && name is { Family: RowFields.Bones, Part: "kg" }
-            ? problem with { Field = PlanFields.BonesMassField(name.Row, units) }
-            : problem;
+    private static InputProblem AtTheField(Problem problem, UnitSystem units) =>
+        new(PartFields.Of(problem.Part, problem.Row, units), TextTable.Of(problem, units));
 }

@@ -115,7 +115,7 @@ internal static partial class RowFields
             : Other(reader.Units);
         FieldReader single = new(reader.Form, unitOfRow);
         Mass? mass = NumberRow.Mass(MassName(family, row, unitOfRow), "Weight", range).Read(single, missing);
-        foreach (Stockwright.Planning.InputProblem problem in single.Problems)
+        foreach (InputProblem problem in single.Problems)
         {
             reader.Report(MassName(family, row, reader.Units), problem.Message);
         }

@@ -2,6 +2,7 @@ using Stockwright.Evidence;
 using Stockwright.Measures;
 using Stockwright.Planning;
 using Stockwright.Predicting;
+using Stockwright.Web.Fields;
 using UnitsNet;
 
 namespace Stockwright.Web.Features.Planning;
@@ -46,7 +47,7 @@ public sealed record StockOutlook(BatchPrediction Central, PredictionSample Sure
             ? WhatIf.WithCuts(plan, questions.More, settings)
             : null;
         SetAdvice? set = questions.Wanted is { } wanted ? MakeItSet.Cheapest(plan, wanted, questions.Cuts, questions.Powder, settings) : null;
-        remarks.AddRange((set?.Problems ?? []).Where(problem => FieldOf(problem) is not null).Select(problem => problem with { Field = FieldOf(problem)! }));
+        remarks.AddRange((set?.Problems ?? []).Where(problem => FieldOf(problem) is not null).Select(problem => new InputProblem(FieldOf(problem)!, problem.Message)));
         return new StockOutlook(PredictionMaker.Predict(plan, settings), PredictionSampler.Sample(plan, settings, cancellationToken: cancellationToken))
         {
             WithMore = withMore,
@@ -56,7 +57,7 @@ public sealed record StockOutlook(BatchPrediction Central, PredictionSample Sure
     }
 
     /// <summary>Problems of the advice that belong to no field: out of reach, no room, nothing to choose from.</summary>
-    internal IEnumerable<InputProblem> SetProblems => (Set?.Problems ?? []).Where(problem => FieldOf(problem) is null);
+    internal IEnumerable<InputProblem> SetProblems => (Set?.Problems ?? []).Where(problem => FieldOf(problem) is null).Select(InputProblem.From);
 
     /// <summary>Fat each way would take off: the chosen way's range, in the ratio of the ways' shares.</summary>
     internal Band<Mass> RecoveredBy(DefatMethod method)
@@ -66,7 +67,7 @@ public sealed record StockOutlook(BatchPrediction Central, PredictionSample Sure
     }
 
     /// <summary>The name the advice gives a row's price, turned into the form's.</summary>
-    private static string? FieldOf(InputProblem problem) => problem.Field switch
+    private static string? FieldOf(WordedProblem problem) => problem.Field switch
     {
         "powder-price" => problem.Field,
         _ when problem.Field.StartsWith("cuts-", StringComparison.Ordinal) => RowFields.Set + problem.Field["cuts".Length..],

@@ -1,5 +1,4 @@
 using Stockwright.Logbook;
-using Stockwright.Planning;
 using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Photos;
 using Stockwright.Web.Features.Planning;
@@ -71,7 +70,7 @@ internal sealed class LogService(LogStore logs, BatchChanges news, PhotoService 
             Fact = entry.Fact,
             Corrects = entry.Corrects,
         };
-        IReadOnlyList<InputProblem> problems = Stockwright.Cooking.EntryChecks.Problems(draft, batch, log, clock.GetUtcNow());
+        IReadOnlyList<InputProblem> problems = [.. Stockwright.Cooking.EntryChecks.Problems(draft, batch, log, clock.GetUtcNow()).Select(InputProblem.From)];
         return problems.Count > 0 || entry.Fact is not LogFact.PhotoTaken
             ? new PhotoAnswer(null, problems)
             : await photos.ReadAsync(photo, cancellationToken);

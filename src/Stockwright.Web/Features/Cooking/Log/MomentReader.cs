@@ -41,7 +41,7 @@ internal static partial class MomentReader
         new Reading(reader, field, zone, now + Ahead, Backwards: true, yesterday).Read();
 
     /// <summary>True for the question whether yesterday was meant: one tap may answer it.</summary>
-    public static bool AsksForYesterday(Stockwright.Planning.InputProblem problem) => problem.Message.Contains(Question, StringComparison.Ordinal);
+    public static bool AsksForYesterday(InputProblem problem) => problem.Message.Contains(Question, StringComparison.Ordinal);
 
     /// <summary>Reads a moment that follows another; null when blank or reported.</summary>
     /// <param name="reader">The form.</param>

@@ -1,7 +1,7 @@
 using System.Globalization;
-using Stockwright.Planning;
 using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Log;
+using Stockwright.Web.Fields;
 
 namespace Stockwright.Web.Features.Cooking.Photos;
 

@@ -1,6 +1,5 @@
 using Stockwright.Cooking;
 using Stockwright.Logbook;
-using Stockwright.Planning;
 using Stockwright.Web.Features.Cooking.Log;
 using Stockwright.Web.Features.Planning;
 using Stockwright.Web.Fields;

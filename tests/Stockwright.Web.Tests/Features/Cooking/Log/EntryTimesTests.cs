@@ -1,6 +1,6 @@
 using System.Globalization;
 using Stockwright.Logbook;
-using Stockwright.Planning;
+using Stockwright.Web.Fields;
 using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Log;
 using Xunit;

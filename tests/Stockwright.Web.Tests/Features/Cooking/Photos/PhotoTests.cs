@@ -2,7 +2,7 @@ using System.Text;
 using CsCheck;
 using Microsoft.AspNetCore.Http;
 using SkiaSharp;
-using Stockwright.Planning;
+using Stockwright.Web.Fields;
 using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Photos;
 using Xunit;
