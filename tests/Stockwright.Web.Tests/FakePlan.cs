@@ -81,7 +81,7 @@ internal static class FakePlan
                 Stretch = new Band<double>(1, 1, 1),
             },
             Timeline = Timeline(request, start, heatOn, forecast),
-            Notices = [new PlanNotice(NoticeLevel.Hint, "made-up", "These figures are made up.")],
+            Notices = [new PlanNotice(NoticeLevel.Hint, "made-up", null) { Words = "These figures are made up." }],
             Assumptions =
             [
                 new Assumption(

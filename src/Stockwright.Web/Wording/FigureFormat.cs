@@ -14,9 +14,15 @@ internal sealed class FigureFormat(UnitSystem units) : IFormatProvider, ICustomF
     public string Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
     {
         Figure { Kind: FigureKind.Number } number when format is not null => number.Value.ToString(format, CultureInfo.InvariantCulture),
+        Figure { Kind: FigureKind.Temperature } figure when format is "precise" => KitchenFormat.Precise(Temperature.FromDegreesCelsius(figure.Value), units),
+        Figure { Kind: FigureKind.Moment } figure when format is "clock" => Clock(figure),
         Figure figure => Text(figure),
         _ => throw new ArgumentException("A text holds figures only.", nameof(arg)),
     };
+
+    private static DateTime Moment(Figure figure) => DateTime.UnixEpoch.AddSeconds(figure.Value);
+
+    private string Clock(Figure figure) => KitchenClock.TimeOfDay(TimeOnly.FromDateTime(Moment(figure)), units);
 
     private string Text(Figure figure) => figure.Kind switch
     {
@@ -31,6 +37,10 @@ internal sealed class FigureFormat(UnitSystem units) : IFormatProvider, ICustomF
         FigureKind.Gauge => KitchenFormat.Gauge(Pressure.FromPascals(figure.Value), units),
         FigureKind.Share => KitchenFormat.Text(Ratio.FromDecimalFractions(figure.Value)),
         FigureKind.Time => KitchenFormat.Text(TimeSpan.FromSeconds(figure.Value)),
+        FigureKind.Difference => KitchenFormat.Text(TemperatureDelta.FromKelvins(figure.Value), units),
+        FigureKind.Moment => $"{Moment(figure).ToString(units == UnitSystem.UsCustomary ? "dddd, MMMM d" : "dddd d MMMM", CultureInfo.InvariantCulture)} at {Clock(figure)}",
+        FigureKind.Phrase => figure.Word.Length == 0 ? "" : TextTable.Text($"Phrase.{figure.Word}", figure.Parts ?? [], units),
+        FigureKind.List => string.Join("; ", (figure.Parts ?? []).Select(Text)),
         _ => throw new ArgumentOutOfRangeException(nameof(figure), figure.Kind, "Unknown kind of figure."),
     };
 }

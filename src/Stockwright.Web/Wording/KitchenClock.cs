@@ -14,7 +14,10 @@ public readonly record struct KitchenClock(TimeZoneInfo Zone, UnitSystem Units)
     public string Clock(DateTimeOffset moment) => Clock(TimeOnly.FromTimeSpan(Local(moment).TimeOfDay));
 
     /// <summary>Time of day.</summary>
-    public string Clock(TimeOnly time) => Units == UnitSystem.UsCustomary
+    public string Clock(TimeOnly time) => TimeOfDay(time, Units);
+
+    /// <summary>Time of day in the measures of a reader.</summary>
+    public static string TimeOfDay(TimeOnly time, UnitSystem units) => units == UnitSystem.UsCustomary
         ? time.ToString("h:mm", CultureInfo.InvariantCulture) + (time.Hour < 12 ? " am" : " pm")
         : time.ToString("HH:mm", CultureInfo.InvariantCulture);
 

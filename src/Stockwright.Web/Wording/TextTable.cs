@@ -16,6 +16,9 @@ internal static class TextTable
     /// <summary>What is wrong with a request.</summary>
     public static string Of(Problem problem, UnitSystem units) => Text($"Problem.{problem.Code}", problem.Figures, units);
 
+    /// <summary>What a plan or a running batch tells; as it was stored where an earlier version stored its sentence.</summary>
+    public static string Of(PlanNotice notice, UnitSystem units) => notice.Words ?? Text($"Notice.{notice.Code}", notice.Figures, units);
+
     /// <summary>A text by its name.</summary>
     /// <exception cref="ArgumentException">There is no such text.</exception>
     public static string Text(string name, IReadOnlyList<Figure> figures, UnitSystem units)

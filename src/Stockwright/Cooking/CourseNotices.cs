@@ -1,6 +1,5 @@
-using System.Globalization;
+using Stockwright.Evidence;
 using Stockwright.Logbook;
-using Stockwright.Measures;
 using Stockwright.Planning;
 using UnitsNet;
 
@@ -21,23 +20,23 @@ internal static class CourseNotices
     {
         if (times.IsInferred)
         {
-            yield return new PlanNotice(NoticeLevel.Hint, "heat-on-inferred", "Nobody entered when the heat went on: it is worked out from what was entered later. Enter the step to put it right.");
+            yield return new PlanNotice(NoticeLevel.Hint, NoticeCode.HeatOnInferred, null);
         }
 
         foreach (PotObservation odd in expected.Posterior.Odd)
         {
-            yield return new PlanNotice(NoticeLevel.Warning, "odd-reading", Odd(view, odd));
+            yield return new PlanNotice(NoticeLevel.Warning, NoticeCode.OddReading, null, Odd(view, odd));
         }
 
         double loss = expected.LossOverPlan.Central;
         if (expected.Posterior.KnowsLoss && Math.Abs(Math.Log(loss)) > Notable)
         {
-            yield return new PlanNotice(NoticeLevel.Hint, "loses-otherwise", string.Create(CultureInfo.InvariantCulture, $"By your readings it loses {loss:0.0#} times what was planned."));
+            yield return new PlanNotice(NoticeLevel.Hint, NoticeCode.LosesOtherwise, null, Figure.Of(loss));
         }
 
         if (expected.Runs.Central.RanDry || expected.Runs.Central.LiquidLeftKilograms < 0.01)
         {
-            yield return new PlanNotice(NoticeLevel.Warning, "ran-dry", "Going by the clock and the readings, this pot boils dry. Look at it now.");
+            yield return new PlanNotice(NoticeLevel.Warning, NoticeCode.RanDry, null);
         }
     }
 
@@ -47,10 +46,10 @@ internal static class CourseNotices
         bool isDuring = at >= 0 && at < times.LimitSeconds;
         return entry.Fact switch
         {
-            LogFact.WaterAdded water when at < 0 => new(NoticeLevel.Hint, "water-before-heat", $"{KitchenFormat.Both(water.Volume)} entered before the heat went on is taken as part of the water to the line."),
-            LogFact.BoiledOver { Lost: null } when isDuring => new(NoticeLevel.Hint, "boiled-over-unknown", "It boiled over and nobody could say how much was lost: taken as 2 % of the liquid. Read the level once more, and the calculation follows it."),
+            LogFact.WaterAdded water when at < 0 => new(NoticeLevel.Hint, NoticeCode.WaterBeforeHeat, null, Figure.Of(water.Volume)),
+            LogFact.BoiledOver { Lost: null } when isDuring => new(NoticeLevel.Hint, NoticeCode.BoiledOverUnknown, null),
             LogFact.HeatMoved { HobId: not (LogFact.HeatMoved.Oven or LogFact.HeatMoved.NoHeat) } moved when isDuring && view.Hob(moved.HobId) is null =>
-                new(NoticeLevel.Hint, "unknown-hob", $"Nothing is known of the hob '{moved.HobId}': it is taken to heat like the planned one."),
+                new(NoticeLevel.Hint, NoticeCode.UnknownHob, null, Figure.Of(moved.HobId)),
             _ => null,
         };
     }
@@ -60,35 +59,31 @@ internal static class CourseNotices
     {
         foreach (LogEntry entry in readings.Odd.Take(MostNamed))
         {
-            double celsius = ((LogFact.TemperatureRead)entry.Fact).Temperature.DegreesCelsius;
-            yield return new PlanNotice(NoticeLevel.Warning, "odd-temperature", FormattableString.Invariant(
-                $"{celsius:0.#} °C ({(celsius * 1.8) + 32:0.#} °F) cannot be the temperature of this pot: it is kept in the log and not used."));
+            yield return new PlanNotice(NoticeLevel.Warning, NoticeCode.OddTemperature, null, Figure.Of(((LogFact.TemperatureRead)entry.Fact).Temperature));
         }
 
         if (readings.Odd.Count > MostNamed)
         {
-            yield return new PlanNotice(NoticeLevel.Warning, "odd-temperature", FormattableString.Invariant(
-                $"{readings.Odd.Count} readings in all cannot be the temperature of this pot. Is the probe in the pot, and whole?"));
+            yield return new PlanNotice(NoticeLevel.Warning, NoticeCode.OddTemperatures, null, Figure.Of(readings.Odd.Count));
         }
 
         double deviation = Math.Max(readings.HeatUpDeviation, readings.SimmerDeviation);
         if (deviation > PotReadings.ThermometerKelvins)
         {
-            yield return new PlanNotice(NoticeLevel.Warning, "readings-jump", FormattableString.Invariant(
-                $"The readings of the pot jump: they are followed only to within {deviation:0.0} °C ({deviation * 1.8:0.0} °F). Check where the probe sits. All of them are in the log."));
+            yield return new PlanNotice(NoticeLevel.Warning, NoticeCode.ReadingsJump, null, Figure.Of(TemperatureDelta.FromKelvins(deviation)));
         }
     }
 
-    private static string Odd(LogView view, PotObservation odd)
+    private static Figure Odd(LogView view, PotObservation odd)
     {
-        string at = TimeZoneInfo.ConvertTime(odd.Entry.HappenedAt, view.Batch.Zone).ToString("HH:mm", CultureInfo.InvariantCulture);
+        Figure at = Figure.Of(TimeZoneInfo.ConvertTime(odd.Entry.HappenedAt, view.Batch.Zone));
         return odd.Kind switch
         {
-            ObservationKind.Level => $"The level read at {at}, {KitchenFormat.Both(view.Plan.Request.Pot.InnerHeight - Length.FromMeters(odd.Value))} below the rim, fits no believable loss, so it is not followed. Read it again; if water went in or boiled over, enter that.",
-            ObservationKind.Cover => $"That it ran low at {at} fits neither the readings nor the plan, so it is not followed. Read the level.",
-            ObservationKind.Simmer => $"A first simmer at {at} fits neither this hob nor when the heat went on: check both times.",
-            ObservationKind.Temperature => $"The temperature read at {at} does not fit this heat-up, so it is not followed. Check the probe.",
-            _ => "The strained stock is not what the readings left in the pot: check its volume, and whether water was added or spilt without an entry.",
+            ObservationKind.Level => Figure.Phrase(NoticePhrase.OddLevel, at, Figure.Of(view.Plan.Request.Pot.InnerHeight - Length.FromMeters(odd.Value))),
+            ObservationKind.Cover => Figure.Phrase(NoticePhrase.OddCover, at),
+            ObservationKind.Simmer => Figure.Phrase(NoticePhrase.OddSimmer, at),
+            ObservationKind.Temperature => Figure.Phrase(NoticePhrase.OddTemperature, at),
+            _ => Figure.Phrase(NoticePhrase.OddStrained),
         };
     }
 }

@@ -37,14 +37,42 @@ public enum FigureKind
 
     /// <summary>A length of time, s.</summary>
     Time,
+
+    /// <summary>A difference of temperatures, K.</summary>
+    Difference,
+
+    /// <summary>A moment by the kitchen's clock, s since 1970-01-01 00:00 by that clock.</summary>
+    Moment,
+
+    /// <summary>A part of a sentence that is a text of its own, with figures of its own; nothing when it has no name.</summary>
+    Phrase,
+
+    /// <summary>Several phrases, one after the other.</summary>
+    List,
 }
 
 /// <summary>A figure or a name that a sentence needs; the sentence itself is the page's. Plain, so that it can be stored.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Value">Its size in the unit of its kind; zero for a name.</param>
-/// <param name="Word">The name; empty for a figure.</param>
-public sealed record Figure(FigureKind Kind, double Value, string Word = "")
+/// <param name="Word">The name, of a thing or of a phrase; empty for a figure.</param>
+/// <param name="Parts">Figures of a phrase, phrases of a list; null for any other.</param>
+public sealed record Figure(FigureKind Kind, double Value, string Word = "", IReadOnlyList<Figure>? Parts = null)
 {
+    /// <summary>A phrase that is left out.</summary>
+    public static Figure Nothing { get; } = new(FigureKind.Phrase, 0);
+
+    /// <summary>A part of a sentence.</summary>
+    public static Figure Phrase(string name, params IReadOnlyList<Figure> figures) => new(FigureKind.Phrase, 0, name, figures);
+
+    /// <summary>Several phrases.</summary>
+    public static Figure List(IReadOnlyList<Figure> phrases) => new(FigureKind.List, 0, "", phrases);
+
+    /// <summary>A moment, as the clock it carries shows it.</summary>
+    public static Figure Of(DateTimeOffset moment) => new(FigureKind.Moment, (moment.DateTime - DateTime.UnixEpoch).TotalSeconds);
+
+    /// <summary>A difference of temperatures.</summary>
+    public static Figure Of(TemperatureDelta difference) => new(FigureKind.Difference, difference.Kelvins);
+
     /// <summary>A name as it stands.</summary>
     public static Figure Of(string name) => new(FigureKind.Name, 0, name);
 

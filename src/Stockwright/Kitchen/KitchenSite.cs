@@ -20,9 +20,6 @@ public sealed record KitchenSite
     /// <summary>Coldest and warmest cold tap accepted.</summary>
     public static readonly (Temperature Least, Temperature Most) TapRange = (Temperature.FromDegreesCelsius(0.5), Temperature.FromDegreesCelsius(40));
 
-    /// <summary>Driest and dampest room.</summary>
-    public static readonly (Ratio Least, Ratio Most) HumidityRange = (Ratio.Zero, Ratio.FromDecimalFractions(1));
-
     /// <summary>Smallest and largest film factor accepted as a kitchen's own figure.</summary>
     public static readonly (double Least, double Most) OwnFilmRange = (0.02, 1.6);
 

@@ -74,7 +74,7 @@ public sealed record BatchPlan
         {
             Timeline = OnePotTimeline ?? Timeline,
             Fit = Fit with { Verdict = FitVerdict.Fits, Potfuls = 1, AtOnce = 1 },
-            Notices = [.. Notices.Where(notice => notice.Code is not "does-not-fit")],
+            Notices = [.. Notices.Where(notice => notice.Code is not NoticeCode.DoesNotFit)],
         };
 
     /// <summary>Things the cook should know first.</summary>
@@ -97,9 +97,13 @@ public enum NoticeLevel
     Warning,
 }
 
-/// <summary>A sentence for the top of the plan.</summary>
+/// <summary>Something to know first. The page puts it into words; plain, so that it can be stored.</summary>
 /// <param name="Level">How urgent.</param>
-/// <param name="Code">Stable machine name, for instance <c>does-not-fit</c>.</param>
-/// <param name="Message">Plain sentence; quantities inside are written in metric with US beside, as the core does not know the reader's choice.</param>
-/// <param name="Field">Field of the request it belongs beside, as in <see cref="WordedProblem.Field"/>; null when it is about the whole plan.</param>
-public sealed record PlanNotice(NoticeLevel Level, string Code, string Message, string? Field = null);
+/// <param name="Code">What it is: one of <see cref="NoticeCode"/>.</param>
+/// <param name="Part">Part of the request it belongs beside: one of <see cref="PlanPart"/>; null when it is about the whole plan.</param>
+/// <param name="Figures">What its sentence needs, as <see cref="NoticeCode"/> says.</param>
+public sealed record PlanNotice(NoticeLevel Level, string Code, string? Part, params IReadOnlyList<Figure> Figures)
+{
+    /// <summary>The sentence as an earlier version stored it; null for a text of the page.</summary>
+    public string? Words { get; init; }
+}

@@ -1,5 +1,4 @@
-using System.Globalization;
-using Stockwright.Measures;
+using Stockwright.Evidence;
 using Stockwright.Recipes;
 using Stockwright.Simmering;
 
@@ -23,23 +22,33 @@ internal static class TimeNotices
         TimeZoneInfo zone = asked.Schedule.Zone;
         if (laid.Punctuality == Punctuality.StartHasPassed)
         {
-            notices.Add(new(NoticeLevel.Warning, "start-passed", $"That start has passed. The plan starts {(laid.Timeline.Start > asked.Schedule.Now ? Clock(laid.Timeline.Start, zone) : "now")} and is ready {Clock(laid.Timeline.Ready, zone)}.", "time"));
+            notices.Add(new(NoticeLevel.Warning, NoticeCode.StartPassed, PlanPart.Now, Begins(NoticePhrase.At), Clock(laid.Timeline.Ready, zone)));
         }
 
         if (laid.Punctuality == Punctuality.TooLate && asked.Schedule.ReadyBy is { } by)
         {
-            notices.Add(new(NoticeLevel.Warning, "too-late", $"{Clock(by, zone)} cannot be met{(asked.Schedule.Night == NightPlan.KeepFree ? " without work in the night" : "")}. Started {(laid.Timeline.Start > asked.Schedule.Now ? Clock(laid.Timeline.Start, zone) + ", to keep your night free," : "now")} it is ready {Clock(laid.Timeline.Ready, zone)}, the earliest there is.{Sooner(asked, laid.Timeline.Ready, ready)}", "date"));
+            notices.Add(new(
+                NoticeLevel.Warning,
+                NoticeCode.TooLate,
+                PlanPart.ReadyBy,
+                Clock(by, zone),
+                asked.Schedule.Night == NightPlan.KeepFree ? Figure.Phrase(NoticePhrase.NoNightWork) : Figure.Nothing,
+                Begins(NoticePhrase.StartKeepsNight),
+                Clock(laid.Timeline.Ready, zone),
+                Sooner(asked, laid.Timeline.Ready, ready)));
         }
 
         AddNight(asked, night, laid.Timeline, notices);
         double heatUp = outcome.HeatUpSeconds;
         if (outcome.IsReached && heatUp > LongHeatUp.TotalSeconds && !asked.Pot.HasOwnHeater)
         {
-            notices.Add(new(NoticeLevel.Warning, "slow-heat-up", $"It takes {KitchenFormat.Text(TimeSpan.FromSeconds(heatUp))} to come to {HeatWords.Of(asked.Recipe).Reach} on this heat. A lid, hot water or a stronger ring makes it sooner.", "hob"));
+            notices.Add(new(NoticeLevel.Warning, NoticeCode.SlowHeatUp, PlanPart.Hob, Figure.Of(TimeSpan.FromSeconds(heatUp)), Figure.Of(HeatWords.Of(asked.Recipe).Reach)));
         }
 
         AddHours(asked, notices);
         return notices;
+
+        Figure Begins(string later) => laid.Timeline.Start > asked.Schedule.Now ? Figure.Phrase(later, Clock(laid.Timeline.Start, zone)) : Figure.Phrase(NoticePhrase.Now);
     }
 
     /// <summary>A time of the cook's own outside the recipe's range.</summary>
@@ -51,8 +60,9 @@ internal static class TimeNotices
             return;
         }
 
-        string what = time < stage.ShortestTime ? "Shorter gives less of what the recipe is made for." : "Longer dulls the taste and gives little more.";
-        notices.Add(new(NoticeLevel.Hint, "hours-outside-recipe", $"The recipe {HeatWords.Of(asked.Recipe).Does} {KitchenFormat.Text(stage.ShortestTime)} to {KitchenFormat.Text(stage.LongestTime)}. {what}", "hours"));
+        Figure what = Figure.Phrase(time < stage.ShortestTime ? NoticePhrase.ShorterGivesLess : NoticePhrase.LongerDulls);
+        notices.Add(new(
+            NoticeLevel.Hint, NoticeCode.HoursOutsideRecipe, PlanPart.SimmerTime, Figure.Of(HeatWords.Of(asked.Recipe).Does), Figure.Of(stage.ShortestTime), Figure.Of(stage.LongestTime), what));
     }
 
     private static void AddNight(PlanRequest asked, NightPlan night, Timeline timeline, List<PlanNotice> notices)
@@ -63,36 +73,36 @@ internal static class TimeNotices
         }
 
         int steps = timeline.Steps.Count(step => step.InNight);
-        string? how = night switch
+        Figure? how = night switch
         {
-            NightPlan.OvenHold => "Overnight it goes into the low oven with its lid on, so that your night is free.",
-            NightPlan.StopAndCool => "At bedtime it is strained and cooled, and goes on in the morning, so that your night is free.",
-            _ when steps == 1 => "One step falls in the night.",
-            _ when steps > 1 => string.Create(CultureInfo.InvariantCulture, $"{steps} steps fall in the night."),
+            NightPlan.OvenHold => Figure.Phrase(NoticePhrase.OvernightInOven),
+            NightPlan.StopAndCool => Figure.Phrase(NoticePhrase.OvernightCold),
+            _ when steps == 1 => Figure.Phrase(NoticePhrase.OneNightStep),
+            _ when steps > 1 => Figure.Phrase(NoticePhrase.NightSteps, Figure.Of(steps)),
             _ => null,
         };
         if (how is not null)
         {
-            notices.Add(new(steps > 0 ? NoticeLevel.Warning : NoticeLevel.Hint, steps > 0 ? "night-work" : "night-kept", how + " What else can be done is under When.", "night"));
+            notices.Add(new(steps > 0 ? NoticeLevel.Warning : NoticeLevel.Hint, steps > 0 ? NoticeCode.NightWork : NoticeCode.NightKept, PlanPart.Night, how));
         }
     }
 
     /// <summary>What would make it sooner, and by when.</summary>
-    private static string Sooner(PlanRequest asked, DateTimeOffset soonest, Func<PlanRequest, DateTimeOffset?> ready)
+    private static Figure Sooner(PlanRequest asked, DateTimeOffset soonest, Func<PlanRequest, DateTimeOffset?> ready)
     {
-        List<(string What, PlanRequest Other)> others =
+        List<(string Phrase, PlanRequest Other)> others =
         [
-            ("with more pots and hobs at once", asked with { PotCount = FillChecks.MostAtOnce, HobCount = FillChecks.MostAtOnce, Way = null }),
-            ("getting up in the night", asked with { Schedule = asked.Schedule with { Night = NightPlan.GetUp } }),
-            ("heating up with the lid on", asked with { HeatsUpCovered = true }),
+            (NoticePhrase.SoonerTogether, asked with { PotCount = FillChecks.MostAtOnce, HobCount = FillChecks.MostAtOnce, Way = null }),
+            (NoticePhrase.SoonerGettingUp, asked with { Schedule = asked.Schedule with { Night = NightPlan.GetUp } }),
+            (NoticePhrase.SoonerCovered, asked with { HeatsUpCovered = true }),
         ];
-        string[] sooner = [.. others
-            .Select(one => (one.What, Ready: ready(one.Other)))
+        Figure[] sooner = [.. others
+            .Select(one => (one.Phrase, Ready: ready(one.Other)))
             .Where(one => one.Ready < soonest - TimeSpan.FromMinutes(10))
             .OrderBy(one => one.Ready)
-            .Select(one => $"{one.What} {Clock(one.Ready!.Value, asked.Schedule.Zone)}")];
-        return sooner.Length > 0 ? $" Sooner: {string.Join("; ", sooner)}." : " Ask for less, or simmer for less, to have it sooner.";
+            .Select(one => Figure.Phrase(one.Phrase, Clock(one.Ready!.Value, asked.Schedule.Zone)))];
+        return sooner.Length > 0 ? Figure.Phrase(NoticePhrase.Sooner, Figure.List(sooner)) : Figure.Phrase(NoticePhrase.AskForLess);
     }
 
-    private static string Clock(DateTimeOffset moment, TimeZoneInfo zone) => TimeZoneInfo.ConvertTime(moment, zone).ToString("dddd d MMMM 'at' HH:mm", CultureInfo.InvariantCulture);
+    private static Figure Clock(DateTimeOffset moment, TimeZoneInfo zone) => Figure.Of(TimeZoneInfo.ConvertTime(moment, zone));
 }

@@ -1,5 +1,5 @@
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
-using Stockwright.Measures;
 using Stockwright.Simmering;
 using UnitsNet;
 
@@ -9,6 +9,7 @@ namespace Stockwright.Planning;
 internal static class VesselNotices
 {
     private const double DangerTopCelsius = 60;
+    private const double DangerBottomCelsius = 5;
 
     private static readonly TimeSpan LongestInDanger = TimeSpan.FromHours(4);
 
@@ -29,7 +30,7 @@ internal static class VesselNotices
 
         if (request.Pot.HasOwnHeater)
         {
-            notices.Add(new(NoticeLevel.Hint, "own-heater", $"{(request.Pot.Kind == PotKind.SlowCooker ? "A slow cooker" : "A kettle")} heats itself: the hob does not count here.", "hob"));
+            notices.Add(new(NoticeLevel.Hint, NoticeCode.OwnHeater, PlanPart.Hob, Figure.Phrase(request.Pot.Kind == PotKind.SlowCooker ? NoticePhrase.SlowCooker : NoticePhrase.Kettle)));
         }
 
         if (request.Pot.Kind == PotKind.SlowCooker)
@@ -40,7 +41,7 @@ internal static class VesselNotices
         AddSlowWarmUp(request, outcome, notices);
         if (request.Pot.Kind == PotKind.Kettle && request.Schedule.Night == NightPlan.OvenHold)
         {
-            notices.Add(new(NoticeLevel.Hint, "kettle-night", "A kettle goes into no oven: this plan runs through the night with its checks. Stop and cool instead, or start so that you are up.", "night"));
+            notices.Add(new(NoticeLevel.Hint, NoticeCode.KettleNight, PlanPart.Night));
         }
 
         if (request.SimmersInOven)
@@ -87,9 +88,10 @@ internal static class VesselNotices
         {
             notices.Add(new(
                 NoticeLevel.Warning,
-                "sealed-nears-dry",
-                $"So little liquid, locked for so long, may come near dry, and nobody can look in: about {KitchenFormat.Both(SimmerForecaster.Cold(outcome.SteamKilograms))} goes as steam, with a leaking valve {KitchenFormat.Both(SimmerForecaster.Cold(outcome.SteamKilograms + more))}. Make more at once or cook for less; the maker's least liquid stands above this plan.",
-                "hours"));
+                NoticeCode.SealedNearsDry,
+                PlanPart.SimmerTime,
+                Figure.Of(SimmerForecaster.Cold(outcome.SteamKilograms)),
+                Figure.Of(SimmerForecaster.Cold(outcome.SteamKilograms + more))));
         }
     }
 
@@ -97,17 +99,19 @@ internal static class VesselNotices
     {
         notices.Add(new(
             NoticeLevel.Hint,
-            "slow-time",
-            $"It takes about {KitchenFormat.Text(TimeSpan.FromSeconds(outcome.HeatUpSeconds))} to get hot on {Word(request.Setting)}; the {KitchenFormat.Text(boiling.PlannedTime)} are counted from then. The lid stays on: nobody skims, tops up or looks in, and each lift costs about 20 minutes of heat (common practice, no source).",
-            "hours"));
+            NoticeCode.SlowTime,
+            PlanPart.SimmerTime,
+            Figure.Of(TimeSpan.FromSeconds(outcome.HeatUpSeconds)),
+            Figure.Phrase(request.Setting == SlowCookerSetting.Low ? NoticePhrase.SettingLow : NoticePhrase.SettingHigh),
+            Figure.Of(boiling.PlannedTime)));
         if (request.Pot.VolumeAtMetres(fit.FillLine.Meters) < VesselFill.LeastSlowShare * request.Pot.BrimVolume.CubicMeters)
         {
-            notices.Add(new(NoticeLevel.Hint, "slow-half-full", "The crock is less than half full: it heats unevenly and dries at the edge (common practice, no source). Make more, or take a smaller one.", "pot"));
+            notices.Add(new(NoticeLevel.Hint, NoticeCode.SlowHalfFull, PlanPart.Pot));
         }
 
         if (request.Schedule.Night != NightPlan.GetUp)
         {
-            notices.Add(new(NoticeLevel.Hint, "slow-night", "A slow cooker is not put away for the night: it runs through with its lid on.", "night"));
+            notices.Add(new(NoticeLevel.Hint, NoticeCode.SlowNight, PlanPart.Night));
         }
     }
 
@@ -119,31 +123,36 @@ internal static class VesselNotices
             return;
         }
 
-        string remedy = request.Pot.Kind == PotKind.SlowCooker
-            ? $"Bring it to the simmer in a pot on the hob first, start with hot liquid if the maker allows it, {(request.Setting == SlowCookerSetting.Low ? "use high, " : "")}or make less."
-            : "Put the lid on, make less, or take more heat.";
+        string remedy = request.Pot.Kind != PotKind.SlowCooker ? NoticePhrase.WarmUpFaster
+            : request.Setting == SlowCookerSetting.Low ? NoticePhrase.WarmUpFirstOrHigh : NoticePhrase.WarmUpFirst;
         notices.Add(new(
             NoticeLevel.Warning,
-            "slow-warm-up",
-            $"On the way up it stays below {KitchenFormat.Both(Temperature.FromDegreesCelsius(DangerTopCelsius))} for about {KitchenFormat.Text(below)}. By the 2 hour/4 hour rule of Food Standards Australia New Zealand, food kept between 5 and 60 °C (41 and 140 °F) for more than 4 h in all is thrown away; your local code stands above it. {remedy}",
-            request.Pot.Kind == PotKind.SlowCooker ? "slow-setting" : "hob"));
+            NoticeCode.SlowWarmUp,
+            request.Pot.Kind == PotKind.SlowCooker ? PlanPart.SlowSetting : PlanPart.Hob,
+            Figure.Of(Temperature.FromDegreesCelsius(DangerTopCelsius)),
+            Figure.Of(below),
+            Figure.Of(Temperature.FromDegreesCelsius(DangerBottomCelsius)),
+            Figure.Phrase(remedy)));
     }
 
     private static void AddOven(PlanRequest request, SimmerOutcome outcome, List<PlanNotice> notices)
     {
         notices.Add(new(
             NoticeLevel.Hint,
-            "oven-size",
-            $"The pot is {KitchenFormat.Both(request.Pot.InnerHeight)} high and {KitchenFormat.Both(request.Pot.BrimDiameter)} across inside, more with lid and handles: measure the oven before you heat anything. Lid, knob and handles must bear {VesselSteps.OvenText}.",
-            "in-oven"));
+            NoticeCode.OvenSize,
+            PlanPart.SimmersInOven,
+            Figure.Of(request.Pot.InnerHeight),
+            Figure.Of(request.Pot.BrimDiameter),
+            Figure.Of(VesselSteps.OvenHeat.Least),
+            Figure.Of(VesselSteps.OvenHeat.Most)));
         if (VesselSteps.LeavesOvenEarly(outcome))
         {
-            notices.Add(new(NoticeLevel.Hint, "oven-late", "What goes in late takes the pot out of the oven, and it finishes on the hob. Put it in early, or leave it out, and the pot stays in to the end.", "in-oven"));
+            notices.Add(new(NoticeLevel.Hint, NoticeCode.OvenLate, PlanPart.SimmersInOven));
         }
 
         if (request.Schedule.Night != NightPlan.GetUp)
         {
-            notices.Add(new(NoticeLevel.Hint, "oven-night", "In the oven already, the pot stays there through the night: what is set for the night does not count.", "night"));
+            notices.Add(new(NoticeLevel.Hint, NoticeCode.OvenNight, PlanPart.Night));
         }
     }
 

@@ -17,6 +17,9 @@ internal sealed class VesselSteps(PlanRequest request)
     /// <summary>The oven of a pot that simmers in it (common practice, no source: enough for a bare simmer under a lid).</summary>
     public const string OvenText = "110 to 120 °C (230 to 250 °F)";
 
+    /// <summary>The same, coolest and hottest.</summary>
+    public static readonly (Temperature Least, Temperature Most) OvenHeat = (Temperature.FromDegreesCelsius(110), Temperature.FromDegreesCelsius(120));
+
     private bool IsSlow => request.Pot.Kind == PotKind.SlowCooker;
 
     private bool IsKettle => request.Pot.Kind == PotKind.Kettle;

@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Larder;
 using Stockwright.Planning;
 using UnitsNet;
@@ -89,21 +90,22 @@ public static class PredictionMaker
         List<PlanNotice> notices = [];
         if (made.Cuts.Count == 0)
         {
-            notices.Add(new PlanNotice(NoticeLevel.Hint, "no-collagen", "Nothing here gives gelatin: the stock stays liquid in the fridge, and that is as it should be."));
+            notices.Add(new PlanNotice(NoticeLevel.Hint, NoticeCode.NoCollagen, null));
         }
         else if (body.SetsBelow is { } below && !body.SetsInFridge)
         {
             notices.Add(new PlanNotice(
                 NoticeLevel.Hint,
-                "sets-too-cold",
-                FormattableString.Invariant($"This gelatin sets only below about {below.DegreesCelsius:0} °C ({below.DegreesFahrenheit:0} °F), so it may stay liquid in the fridge. Fish gelatin does.")));
+                NoticeCode.SetsTooCold,
+                null,
+                Figure.Of(below)));
         }
 
         foreach (PotItem item in made.Items.Where(item => item.Ingredient.Group is IngredientGroup.Beef or IngredientGroup.Veal or IngredientGroup.Poultry or IngredientGroup.Pork or IngredientGroup.Lamb or IngredientGroup.Game or IngredientGroup.Fish))
         {
             if (made.Settings.Cuts.ClassOf(item.Ingredient) is null)
             {
-                notices.Add(new PlanNotice(NoticeLevel.Warning, "unknown-cut", $"{item.Ingredient.Name}: no figures for how it gives up its gelatin; it is left out."));
+                notices.Add(new PlanNotice(NoticeLevel.Warning, NoticeCode.UnknownCut, null, Figure.Of(item.Ingredient.Name)));
             }
         }
 

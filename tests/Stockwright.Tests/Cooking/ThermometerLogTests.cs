@@ -1,8 +1,11 @@
 using Stockwright.Cooking;
 using Stockwright.Cooling;
 using Stockwright.Cooling.Limits;
+using Stockwright.Evidence;
 using Stockwright.Logbook;
+using Stockwright.Planning;
 using Stockwright.Simmering;
+using Stockwright.Tests.Planning;
 using UnitsNet;
 using Xunit;
 
@@ -38,8 +41,8 @@ public sealed class ThermometerLogTests
         BatchCourse onTheWayUp = Simmering(2_000, absurdAt: 12, absurd: 5);
         BatchCourse impossible = Simmering(2_000, absurdAt: 12, absurd: 120);
 
-        Assert.Contains(onTheWayUp.Expected.Notices, notice => notice.Code is "odd-reading" && notice.Message.Contains("does not fit this heat-up", StringComparison.Ordinal));
-        Assert.Contains(impossible.Expected.Notices, notice => notice.Code is "odd-temperature" && notice.Message.Contains("120 °C", StringComparison.Ordinal));
+        Assert.Contains(onTheWayUp.Expected.Notices, notice => notice.Code is "odd-reading" && notice.Says(NoticePhrase.OddTemperature));
+        Assert.Contains(impossible.Expected.Notices, notice => notice.Code is "odd-temperature" && notice.Figures.Contains(Figure.Of(Temperature.FromDegreesCelsius(120))));
     }
 
     [Fact]
@@ -54,7 +57,7 @@ public sealed class ThermometerLogTests
 
         BatchCourse course = log.Now(210);
         Assert.InRange(course.Expected.Notices.Count(notice => notice.Code is "odd-temperature"), 1, 4);
-        Assert.Contains(course.Expected.Notices, notice => notice.Message.Contains("2000 readings in all", StringComparison.Ordinal));
+        Assert.Contains(course.Expected.Notices, notice => notice.Code is NoticeCode.OddTemperatures && notice.Figures.Contains(Figure.Of(2000)));
     }
 
     [Fact]

@@ -96,7 +96,7 @@ public sealed class BadInputTests
     {
         BatchPlan plan = PlanRequests.For("brown-chicken").At(Temperature.FromDegreesCelsius(105)).Plan();
         PlanNotice notice = Assert.Single(plan.Notices, notice => string.Equals(notice.Code, "simmer-out-of-reach", StringComparison.Ordinal));
-        Assert.Equal("simmer", notice.Field);
+        Assert.Equal(PlanPart.SimmerTemperature, notice.Part);
         Assert.Equal(plan.Boiling.BoilingPoint, plan.Boiling.Reached);
         Assert.InRange(plan.HeatUp.FinalTemperature.DegreesCelsius, 99, 100);
     }
@@ -106,7 +106,7 @@ public sealed class BadInputTests
     {
         BatchPlan plan = PlanRequests.For("brown-beef").In(PlanRequests.Straight(45, 45)).Making(30).Uncovered().On(PlanRequests.Hob(HobKind.Gas, 0.5)).Plan();
         Assert.False(plan.HeatUp.IsReached);
-        Assert.Equal("hob", Assert.Single(plan.Notices, notice => string.Equals(notice.Code, "hob-too-weak", StringComparison.Ordinal)).Field);
+        Assert.Equal(PlanPart.Hob, plan.Notice("hob-too-weak").Part);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Stockwright.Predicting;
@@ -116,7 +117,7 @@ public sealed class BoilingDownTests
         BatchPlan plan = Planned(PlanRequests.For("pork-bone-broth"));
         Assert.Equal(
             plan.Request.Recipe.NotCovered,
-            plan.Notices.Where(notice => string.Equals(notice.Code, "not-covered", StringComparison.Ordinal)).Select(notice => notice.Message),
+            plan.Notices.Where(notice => string.Equals(notice.Code, "not-covered", StringComparison.Ordinal)).Select(notice => Assert.Single(notice.Figures).Word),
             StringComparer.Ordinal);
         Assert.NotEmpty(plan.Request.Recipe.NotCovered);
     }
@@ -143,7 +144,7 @@ public sealed class BoilingDownTests
         // ICAO standard atmosphere and IAPWS: water boils at 93.9 °C at 1800 m.
         BatchPlan plan = Planned(PlanRequests.For("white-chicken").AtAltitude(1800));
         Assert.Equal(91.9, plan.Boiling.Reached.DegreesCelsius, 0.2);
-        Assert.Contains(plan.Notices, notice => notice.Message.Contains("kept a little under", StringComparison.Ordinal));
+        Assert.Contains(plan.Notices, notice => notice.Says(NoticePhrase.KeptUnderTheBoil));
     }
 
     private static BatchPlan Planned(PlanRequest request)

@@ -1,4 +1,4 @@
-using System.Globalization;
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Xunit;
@@ -21,8 +21,8 @@ public sealed class DeadlineTests
         BatchPlan plan = At(PlanRequests.For("brown-chicken"), new PlanSchedule { ReadyBy = by, Now = now, Night = NightPlan.GetUp }).Plan();
         Assert.Equal(now, plan.Timeline.Start);
         Assert.True(plan.HasNotice("too-late"));
-        Assert.Contains("Started now it is ready", Told(plan, "too-late"), StringComparison.Ordinal);
-        Assert.DoesNotContain("without work in the night", Told(plan, "too-late"), StringComparison.Ordinal);
+        Assert.True(plan.Notice("too-late").Says(NoticePhrase.Now));
+        Assert.False(plan.Notice("too-late").Says(NoticePhrase.NoNightWork));
     }
 
     // The fat is firm in the night and waits for the morning either way: begun a little after the latest start without night work, it may still be in time.
@@ -53,8 +53,9 @@ public sealed class DeadlineTests
         Assert.Equal(NoticeLevel.Warning, set.Notices.Single(notice => notice.Code is "night-work").Level);
         BatchPlan passed = At(request, new PlanSchedule { StartAt = Now.AddHours(12), Now = Now.AddHours(13) }).Plan();
         Assert.True(passed.Timeline.Start >= Now.AddHours(22.5), $"{passed.Timeline.Start}");
-        string told = Told(passed, "start-passed");
-        Assert.Contains($"The plan starts {Clock(passed.Timeline.Start)} and is ready {Clock(passed.Timeline.Ready)}.", told, StringComparison.Ordinal);
+        PlanNotice told = passed.Notice("start-passed");
+        Assert.True(told.Says(NoticePhrase.At));
+        Assert.Equal([Figure.Of(passed.Timeline.Start).Value, Figure.Of(passed.Timeline.Ready).Value], told.Sizes(FigureKind.Moment));
     }
 
     [Fact]
@@ -74,15 +75,13 @@ public sealed class DeadlineTests
         PlanSchedule schedule = new() { ReadyBy = Now.AddHours(20), Now = Now };
         PlanRequest request = At(PlanRequests.For("brown-beef").Making(25), schedule);
         BatchPlan plan = request.Plan();
-        string told = Told(plan, "too-late");
-        string sooner = told[(told.IndexOf("Sooner: ", StringComparison.Ordinal) + 8)..].TrimEnd('.');
-        string[] ways = sooner.Split("; ");
-        Assert.True(ways.Length >= 2, told);
-        DateTimeOffset[] moments = [.. ways.Select(way => DateTimeOffset.ParseExact(string.Join(' ', way.Split(' ').TakeLast(5)) + " 2026 +00:00", "dddd d MMMM 'at' HH:mm yyyy zzz", CultureInfo.InvariantCulture))];
+        Figure[] ways = [.. Assert.Single(plan.Notice("too-late").All(), figure => figure.Kind == FigureKind.List).Parts!];
+        Assert.True(ways.Length >= 2);
+        DateTimeOffset[] moments = [.. ways.Select(way => DateTimeOffset.UnixEpoch.AddSeconds(Assert.Single(way.Parts!).Value))];
         Assert.Equal(moments.Order(), moments);
         Assert.All(moments, moment => Assert.True(moment < plan.Timeline.Ready.AddMinutes(-10)));
         DateTimeOffset up = At(request, schedule with { Night = NightPlan.GetUp }).Plan().Timeline.Ready;
-        Assert.Contains($"getting up in the night {Clock(up)}", told, StringComparison.Ordinal);
+        Assert.Equal(Figure.Of(up), Assert.Single(Assert.Single(ways, way => way.Word is NoticePhrase.SoonerGettingUp).Parts!));
     }
 
     // Late in the evening a night's work is sooner than more pots, which wait for the morning: it is told first.
@@ -90,9 +89,9 @@ public sealed class DeadlineTests
     public void The_soonest_is_told_first()
     {
         PlanRequest request = At(PlanRequests.For("vegetable").Making(16) with { Way = SplitWay.OneAfterAnother }, new PlanSchedule { ReadyBy = Now.AddHours(16), Now = Now.AddHours(15) });
-        string told = Told(request.Plan(), "too-late");
-        int up = told.IndexOf("getting up in the night", StringComparison.Ordinal);
-        Assert.InRange(up, 0, told.IndexOf("with more pots and hobs at once", StringComparison.Ordinal));
+        string[] told = [.. request.Plan().Notice("too-late").All().Select(figure => figure.Word)];
+        int up = Array.IndexOf(told, NoticePhrase.SoonerGettingUp);
+        Assert.InRange(up, 0, Array.IndexOf(told, NoticePhrase.SoonerTogether));
     }
 
     // In time only by night, with nothing to put away: it is begun in the morning, and told too late.
@@ -135,8 +134,8 @@ public sealed class DeadlineTests
     public void Heating_up_with_the_lid_on_is_told_where_it_helps()
     {
         PlanRequest request = At(PlanRequests.For("white-chicken").Making(9).On(PlanRequests.Hob(HobKind.Coil, 0.9)), new PlanSchedule { ReadyBy = Now.AddHours(6), Now = Now, Night = NightPlan.GetUp });
-        Assert.Contains("heating up with the lid on", Told(request.Plan(), "too-late"), StringComparison.Ordinal);
-        Assert.Contains("Ask for less", Told((request with { HeatsUpCovered = true, PotCount = 8, HobCount = 8 }).Plan(), "too-late"), StringComparison.Ordinal);
+        Assert.True(request.Plan().Notice("too-late").Says(NoticePhrase.SoonerCovered));
+        Assert.True((request with { HeatsUpCovered = true, PotCount = 8, HobCount = 8 }).Plan().Notice("too-late").Says(NoticePhrase.AskForLess));
     }
 
     // A hob takes over two hours or not; a kettle and a crock come up as their heater does, and are not told of rings.
@@ -158,16 +157,12 @@ public sealed class DeadlineTests
     [Fact]
     public void Hours_outside_the_recipe_say_which_way()
     {
-        Assert.Contains("Shorter gives less", Told(PlanRequests.For("brown-beef").SimmeringFor(2).Plan(), "hours-outside-recipe"), StringComparison.Ordinal);
-        Assert.Contains("Longer dulls", Told(PlanRequests.For("brown-beef").SimmeringFor(30).Plan(), "hours-outside-recipe"), StringComparison.Ordinal);
+        Assert.True(PlanRequests.For("brown-beef").SimmeringFor(2).Plan().Notice("hours-outside-recipe").Says(NoticePhrase.ShorterGivesLess));
+        Assert.True(PlanRequests.For("brown-beef").SimmeringFor(30).Plan().Notice("hours-outside-recipe").Says(NoticePhrase.LongerDulls));
         PlanRequest cooker = PlanRequests.For("white-chicken").In(PlanRequests.PressureCooker(24, 20)).Making(2).SimmeringFor(1) with { Lid = LidPosition.On };
         Assert.False(cooker.Plan().HasNotice("hours-outside-recipe"));
         Assert.True((cooker with { Lid = LidPosition.Off }).Plan().HasNotice("hours-outside-recipe"));
     }
-
-    private static string Told(BatchPlan plan, string code) => plan.Notices.Single(notice => string.Equals(notice.Code, code, StringComparison.Ordinal)).Message;
-
-    private static string Clock(DateTimeOffset moment) => moment.ToString("dddd d MMMM 'at' HH:mm", CultureInfo.InvariantCulture);
 
     private static PlanRequest At(PlanRequest request, PlanSchedule schedule) => request with { Schedule = schedule };
 }

@@ -50,7 +50,7 @@ public sealed class JoinWordsTests
         Assert.Equal(doing, plan.Timeline.OnHeat);
         bool simmers = string.Equals(title, "Simmer", StringComparison.Ordinal);
         Assert.DoesNotContain(plan.Timeline.Steps, step => !simmers && (step.Title + step.Detail).Contains("simmer", StringComparison.OrdinalIgnoreCase));
-        Assert.DoesNotContain(plan.Notices, notice => !simmers && notice.Message.Contains("the simmer", StringComparison.Ordinal));
+        Assert.DoesNotContain(plan.Notices, notice => !simmers && notice.Says("the simmer"));
     }
 
     private static AmountLine Line(BatchPlan plan, string ingredient) =>

@@ -1,6 +1,5 @@
 using Stockwright.Evidence;
 using Stockwright.Kitchen;
-using Stockwright.Measures;
 using Stockwright.Planning;
 using Stockwright.Simmering;
 using UnitsNet;
@@ -11,7 +10,7 @@ namespace Stockwright.Tests.Planning;
 /// <summary>What each notice says, and the edge it is said at: from a plan with one figure of it changed.</summary>
 public sealed class NoticeWordsTests
 {
-    private static readonly PlanNotice None = new(NoticeLevel.Hint, "", "");
+    private static readonly PlanNotice None = new(NoticeLevel.Hint, "", null);
 
     // Over by more than half a percent is told, by how much: 0.6 % of 27.5 cm is 2 mm.
     [Fact]
@@ -19,10 +18,10 @@ public sealed class NoticeWordsTests
     {
         BatchPlan plan = Beef().Plan();
         Length safe = plan.Fit.SafeMaximum;
-        Assert.Equal("", Told(plan, plan.Fit with { PeakLevel = safe * 1.004 }, "over-safe-maximum").Message);
+        Assert.Same(None, Told(plan, plan.Fit with { PeakLevel = safe * 1.004 }, "over-safe-maximum"));
         PlanNotice notice = Told(plan, plan.Fit with { PeakLevel = safe * 1.02 }, "over-safe-maximum");
         Assert.Equal(NoticeLevel.Warning, notice.Level);
-        Assert.Contains(" 6 mm (", notice.Message, StringComparison.Ordinal);
+        Assert.Equal(0.02 * safe.Meters, Assert.Single(notice.Figures).Value, 1e-9);
     }
 
     // 4.2 L of which 0.5 L is stirred in: 3.7 L of stronger stock.
@@ -32,25 +31,28 @@ public sealed class NoticeWordsTests
         BatchPlan plan = Beef().Plan();
         Band<Volume> yield = Litres(4.2);
         FitReport fit = plan.Fit with { Verdict = FitVerdict.FitsStronger, LetDown = Volume.FromLiters(0.5) };
-        string message = Told(plan, fit, "less-water", yield: yield).Message;
-        Assert.Contains("3.7 L (", message, StringComparison.Ordinal);
-        Assert.Contains("let down with 500 mL (", message, StringComparison.Ordinal);
-        Assert.Contains("4.2 L (", Told(plan, fit with { LetDown = Volume.Zero }, "less-water", yield: yield).Message, StringComparison.Ordinal);
+        PlanNotice notice = Told(plan, fit, "less-water", yield: yield);
+        Assert.True(notice.Says(NoticePhrase.LetDownAfterStraining));
+        Assert.Equal([0.0037, 0.0005], notice.Sizes(FigureKind.Volume).Select(volume => Math.Round(volume, 6)));
+        PlanNotice later = Told(plan, fit with { LetDown = Volume.Zero }, "less-water", yield: yield);
+        Assert.True(later.Says(NoticePhrase.LetDownInUse));
+        Assert.Equal(0.0042, Assert.Single(later.Sizes(FigureKind.Volume)), 1e-9);
     }
 
     // Six potfuls: one pot makes six rounds, six pots none, two pots three rounds.
     [Theory]
-    [InlineData(1, "in 6 rounds, one after the other")]
-    [InlineData(6, "in 6 pots side by side")]
-    [InlineData(2, "in 3 rounds, up to 2 pots side by side")]
-    public void Rounds_and_pots_are_told(int atOnce, string words)
+    [InlineData(1, NoticePhrase.InRounds, new[] { 6.0, 6 })]
+    [InlineData(6, NoticePhrase.SideBySide, new[] { 6.0, 6 })]
+    [InlineData(2, NoticePhrase.InRoundsSideBySide, new[] { 6.0, 3, 2 })]
+    public void Rounds_and_pots_are_told(int atOnce, string how, double[] numbers)
     {
         BatchPlan plan = Beef().Plan();
         FitReport fit = plan.Fit with { Verdict = FitVerdict.NeedsRounds, Potfuls = 6, AtOnce = atOnce, LargestYield = Volume.FromLiters(9.3), PotsThatFit = ["Big"] };
-        string message = Told(plan, fit, "does-not-fit", yield: Litres(8)).Message;
-        Assert.Contains($"6 potfuls: {words}.", message, StringComparison.Ordinal);
-        Assert.Contains("at once is 9.3 L (", message, StringComparison.Ordinal);
-        Assert.EndsWith("in one go in: Big.", message, StringComparison.Ordinal);
+        PlanNotice notice = Told(plan, fit, "does-not-fit", yield: Litres(8));
+        Assert.True(notice.Says(how));
+        Assert.Equal(numbers, notice.Sizes(FigureKind.Number));
+        Assert.Equal(0.0093, Assert.Single(notice.Sizes(FigureKind.Volume)), 1e-9);
+        Assert.True(notice.Says(NoticePhrase.FitsInOneGo) && notice.Says("Big"));
     }
 
     // In a pot 32.5 cm high held at 12 cm, filled to 14: let it fall to 20.5 cm under the rim. Nothing is told where nothing is topped up.
@@ -61,11 +63,11 @@ public sealed class NoticeWordsTests
         FitReport fit = plan.Fit with { FillLine = Length.FromCentimeters(14), HeldLine = Length.FromCentimeters(12) };
         SimmerOutcome topped = Beef().Uncovered().Plan().Workings.Central;
         Assert.True(topped.ToppedUpKilograms > 0);
-        Assert.Contains("20.5 cm (", Told(plan, fit, "falls-first", topped).Message, StringComparison.Ordinal);
-        Assert.Equal("", Told(plan, fit with { HeldLine = Length.FromCentimeters(13.6) }, "falls-first", topped).Message);
+        Assert.Equal(0.205, Assert.Single(Told(plan, fit, "falls-first", topped).Figures).Value, 1e-9);
+        Assert.Same(None, Told(plan, fit with { HeldLine = Length.FromCentimeters(13.6) }, "falls-first", topped));
         BatchPlan alone = (PlanRequests.For("white-chicken").In(PlanRequests.SlowCooker(26, 18)).Making(2) with { Lid = LidPosition.On }).SimmeringFor(6).Plan();
         Assert.Equal(0, alone.Workings.Central.ToppedUpKilograms);
-        Assert.Equal("", Told(alone, alone.Fit with { HeldLine = alone.Fit.FillLine / 2 }, "falls-first").Message);
+        Assert.Same(None, Told(alone, alone.Fit with { HeldLine = alone.Fit.FillLine / 2 }, "falls-first"));
     }
 
     // More than a third of the water: of 6 L of steam, 17 L is more than thrice that, 19 L is not. A lid ajar is offered to who has none.
@@ -74,10 +76,12 @@ public sealed class NoticeWordsTests
     {
         BatchPlan open = Beef().Uncovered().Plan();
         double steam = open.Workings.Central.SteamKilograms;
-        Assert.Equal("", Told(open, open.Fit with { WaterToLine = Volume.FromLiters(3.1 * steam) }, "boils-away").Message);
-        Assert.EndsWith(" A lid ajar saves most of it.", Told(open, open.Fit with { WaterToLine = Volume.FromLiters(2.9 * steam) }, "boils-away").Message, StringComparison.Ordinal);
+        Assert.Same(None, Told(open, open.Fit with { WaterToLine = Volume.FromLiters(3.1 * steam) }, "boils-away"));
+        Assert.True(Told(open, open.Fit with { WaterToLine = Volume.FromLiters(2.9 * steam) }, "boils-away").Says(NoticePhrase.LidSaves));
         BatchPlan ajar = Beef().Plan();
-        Assert.EndsWith("look in and top up.", Told(ajar, ajar.Fit with { WaterToLine = Volume.FromLiters(ajar.Workings.Central.SteamKilograms) }, "boils-away").Message, StringComparison.Ordinal);
+        PlanNotice covered = Told(ajar, ajar.Fit with { WaterToLine = Volume.FromLiters(ajar.Workings.Central.SteamKilograms) }, "boils-away");
+        Assert.NotSame(None, covered);
+        Assert.False(covered.Says(NoticePhrase.LidSaves));
     }
 
     // Low is both: under 4 cm, and under 0.15 of the height.
@@ -89,7 +93,7 @@ public sealed class NoticeWordsTests
     {
         BatchPlan plan = Beef().In(PlanRequests.Straight(28, height)).Plan();
         Length level = Length.FromCentimeters(line);
-        Assert.Equal(told, Told(plan, plan.Fit with { FillLine = level, HeldLine = level }, "pot-too-wide").Message.Length > 0);
+        Assert.Equal(told, Told(plan, plan.Fit with { FillLine = level, HeldLine = level }, "pot-too-wide") != None);
     }
 
     // A tenth of the level it began with is all but dry.
@@ -101,10 +105,10 @@ public sealed class NoticeWordsTests
         BatchPlan plan = Beef().Plan();
         SimmerOutcome outcome = Beef().Plan().Workings.Central;
         outcome.LowestMetres = share * outcome.StartMetres;
-        Assert.Equal(told, Told(plan, plan.Fit, "runs-dry", outcome).Message.Length > 0);
-        Assert.Equal("", Told(plan, plan.Fit, "uncovered", outcome).Message);
+        Assert.Equal(told, Told(plan, plan.Fit, "runs-dry", outcome) != None);
+        Assert.Same(None, Told(plan, plan.Fit, "uncovered", outcome));
         BatchPlan untopped = (Beef() with { TopUp = TopUpRule.None }).Plan();
-        Assert.False(string.IsNullOrEmpty(Told(untopped, untopped.Fit, "uncovered", outcome).Message));
+        Assert.NotSame(None, Told(untopped, untopped.Fit, "uncovered", outcome));
     }
 
     // Three per cent off is another yield than was asked. A full pot, one batch with less water and bones filled to a line are as asked.
@@ -131,10 +135,10 @@ public sealed class NoticeWordsTests
     [Fact]
     public void A_notice_of_the_wish_stands_beside_its_field()
     {
-        string? FieldOf(PlanRequest request) => request.Plan().Notices.Single(notice => notice.Code is "less-water" or "does-not-fit").Field;
-        Assert.Equal("litres", FieldOf(Beef().Making(10)));
-        Assert.Equal("portion-count", FieldOf(Beef() with { Goal = new PlanGoal.MakeVolume(Volume.FromLiters(25), Volume.FromMilliliters(250)) }));
-        Assert.Equal("bones-0-kg", FieldOf(Beef().Using(("beef-knuckle", 30))));
+        string? PartOf(PlanRequest request) => request.Plan().Notices.Single(notice => notice.Code is "less-water" or "does-not-fit").Part;
+        Assert.Equal(PlanPart.Yield, PartOf(Beef().Making(10)));
+        Assert.Equal(PlanPart.Portions, PartOf(Beef() with { Goal = new PlanGoal.MakeVolume(Volume.FromLiters(25), Volume.FromMilliliters(250)) }));
+        Assert.Equal(PlanPart.BonesMass, PartOf(Beef().Using(("beef-knuckle", 30))));
     }
 
     // A heater of its own is told at its power, a hob at the hob.
@@ -142,9 +146,9 @@ public sealed class NoticeWordsTests
     public void What_is_too_weak_is_named()
     {
         BatchPlan hob = Beef().Making(8).On(PlanRequests.Hob(HobKind.Gas, 0.3)).Plan();
-        Assert.Equal("hob", hob.Notices.Single(notice => notice.Code is "hob-too-weak" or "heater-too-weak").Field);
+        Assert.Equal(PlanPart.Hob, hob.Notices.Single(notice => notice.Code is "hob-too-weak" or "heater-too-weak").Part);
         BatchPlan kettle = PlanRequests.For("white-chicken").Uncovered().In(PlanRequests.Kettle(60, 60, 3)).Making(60).Plan();
-        Assert.Equal("pot-power", kettle.Notices.Single(notice => notice.Code is "hob-too-weak" or "heater-too-weak").Field);
+        Assert.Equal(PlanPart.PotHeater, kettle.Notices.Single(notice => notice.Code is "hob-too-weak" or "heater-too-weak").Part);
     }
 
     // At 3000 m water boils at 90 °C: a simmer of the recipe's 93 °C is kept a little under that, and runs the longer for it; a time of the cook's own is kept.
@@ -152,13 +156,17 @@ public sealed class NoticeWordsTests
     public void A_simmer_out_of_reach_tells_the_time()
     {
         BatchPlan longer = Beef().AtAltitude(3000).Plan();
-        string message = longer.Notices.Single(notice => notice.Code is "simmer-out-of-reach").Message;
+        PlanNotice notice = longer.Notice("simmer-out-of-reach");
         Assert.True(longer.Boiling.PlannedTime > longer.Boiling.AskedTime);
-        Assert.Contains("kept a little under that", message, StringComparison.Ordinal);
-        Assert.Contains($"runs {KitchenFormat.Text(longer.Boiling.PlannedTime)} instead of {KitchenFormat.Text(longer.Boiling.AskedTime)}", message, StringComparison.Ordinal);
-        string own = Beef().AtAltitude(3000).SimmeringFor(9).Plan().Notices.Single(notice => notice.Code is "simmer-out-of-reach").Message;
-        Assert.Contains("it would take 1.", own, StringComparison.Ordinal);
-        Assert.Contains("110 °C (230 °F) cannot be reached", Plain(Beef().At(Temperature.FromDegreesCelsius(110)).Plan().Notices.Single(notice => notice.Code is "simmer-out-of-reach")), StringComparison.Ordinal);
+        Assert.True(notice.Says(NoticePhrase.KeptUnderTheBoil));
+        Assert.Equal(NoticePhrase.RunsLonger, notice.Figures[1].Word);
+        Assert.Equal([longer.Boiling.PlannedTime.TotalSeconds, longer.Boiling.AskedTime.TotalSeconds], notice.Sizes(FigureKind.Time));
+        PlanNotice own = Beef().AtAltitude(3000).SimmeringFor(9).Plan().Notice("simmer-out-of-reach");
+        Assert.True(own.Says(NoticePhrase.WouldTakeLonger));
+        Assert.InRange(Assert.Single(own.Sizes(FigureKind.Number)), 1.02, 2);
+        PlanNotice hot = Beef().At(Temperature.FromDegreesCelsius(110)).Plan().Notice("simmer-out-of-reach");
+        Assert.True(hot.Says(NoticePhrase.OutOfReachOpen));
+        Assert.Equal(110, hot.Sizes(FigureKind.Temperature)[0], 1e-9);
     }
 
     // Hotter is faster: what a pressure cooker needs for as much from the bones is a part of the open pot's time.
@@ -168,14 +176,12 @@ public sealed class NoticeWordsTests
         BatchPlan plan = (PlanRequests.For("white-chicken").In(PlanRequests.PressureCooker(24, 20)).Making(2) with { Lid = LidPosition.On }).Plan();
         double factor = SimmerStretch.Between(plan.Request.Recipe.Stages[0].Target, plan.Boiling.Reached).Central;
         Assert.InRange(factor, 0.05, 0.5);
-        Assert.Contains($"in {KitchenFormat.Text(plan.Boiling.PlannedTime * factor)} (computed)", plan.Notices.Single(notice => notice.Code is "pressure-time").Message, StringComparison.Ordinal);
+        Assert.Equal((plan.Boiling.PlannedTime * factor).TotalSeconds, plan.Notice("pressure-time").Sizes(FigureKind.Time)[1], 1e-6);
     }
-
-    private static string Plain(PlanNotice notice) => notice.Message.Replace('\u00A0', ' ');
 
     private static PlanNotice Told(BatchPlan plan, FitReport fit, string code, SimmerOutcome? outcome = null, Band<Volume>? yield = null, double? litres = null) =>
         Notices.List(plan.Request, plan.Workings.Fitted.Load, fit, plan.Boiling, outcome ?? plan.Workings.Central, yield ?? plan.Yield, litres ?? (yield ?? plan.Yield).Central.Liters)
-            .Where(notice => string.Equals(notice.Code, code, StringComparison.Ordinal)).Select(notice => notice with { Message = Plain(notice) }).FirstOrDefault() ?? None;
+            .Where(notice => string.Equals(notice.Code, code, StringComparison.Ordinal)).FirstOrDefault() ?? None;
 
     private static Band<Volume> Litres(double central) => new(Volume.FromLiters(central * 0.9), Volume.FromLiters(central), Volume.FromLiters(central * 1.1));
 

@@ -100,6 +100,12 @@ internal static class PlanRequests
     {
         PlanResult result = BatchPlanner.Plan(request);
         Assert.Empty(result.Problems);
+        Assert.All(result.Plan!.Notices, notice =>
+        {
+            Assert.Equal(FiguresOf(typeof(NoticeCode), notice.Code), notice.Figures.Select(figure => figure.Kind));
+            Assert.All(notice.All().Where(figure => figure is { Kind: FigureKind.Phrase, Word.Length: > 0 }), phrase =>
+                Assert.Equal(FiguresOf(typeof(NoticePhrase), phrase.Word), phrase.Parts!.Select(figure => figure.Kind == FigureKind.List ? FigureKind.Phrase : figure.Kind)));
+        });
         return result.Plan!;
     }
 
@@ -114,8 +120,24 @@ internal static class PlanRequests
     }
 
     /// <summary>What a code says its sentence needs.</summary>
-    internal static IEnumerable<FigureKind> FiguresOf(ProblemCode code) =>
-        typeof(ProblemCode).GetField(code.ToString())!.GetCustomAttribute<FiguresAttribute>()?.Kinds ?? [];
+    internal static IEnumerable<FigureKind> FiguresOf(ProblemCode code) => FiguresOf(typeof(ProblemCode), code.ToString());
+
+    /// <summary>Every figure of a notice, those of its phrases too.</summary>
+    internal static IEnumerable<Figure> All(this PlanNotice notice) => notice.Figures.SelectMany(All);
+
+    /// <summary>True when a notice has a phrase or a name.</summary>
+    internal static bool Says(this PlanNotice notice, string word) => notice.All().Any(figure => string.Equals(figure.Word, word, StringComparison.Ordinal));
+
+    /// <summary>The sizes of one kind in a notice, in order.</summary>
+    internal static double[] Sizes(this PlanNotice notice, FigureKind kind) => [.. notice.All().Where(figure => figure.Kind == kind).Select(figure => figure.Value)];
+
+    internal static PlanNotice Notice(this BatchPlan plan, string code) => plan.Notices.Single(notice => string.Equals(notice.Code, code, StringComparison.Ordinal));
+
+    private static IEnumerable<Figure> All(Figure figure) => [figure, .. (figure.Parts ?? []).SelectMany(All)];
+
+    private static IEnumerable<FigureKind> FiguresOf(Type names, string name) => names.GetFields()
+        .Single(field => field.IsLiteral && string.Equals(names.IsEnum ? field.Name : (string?)field.GetRawConstantValue(), name, StringComparison.Ordinal))
+        .GetCustomAttribute<FiguresAttribute>()?.Kinds ?? [];
 
     internal static bool HasNotice(this BatchPlan plan, string code) =>
         plan.Notices.Any(notice => string.Equals(notice.Code, code, StringComparison.Ordinal));

@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using Stockwright.Planning;
 using Xunit;
@@ -28,8 +29,8 @@ public sealed class PunctualityTests
         BatchPlan plan = At(PlanRequests.For("brown-chicken"), new PlanSchedule { ReadyBy = by, Now = Now }).Plan();
         Assert.Equal(Now, plan.Timeline.Start);
         PlanNotice notice = plan.Notices.Single(one => one.Code is "too-late");
-        Assert.Contains(plan.Timeline.Ready.ToString("dddd d MMMM 'at' HH:mm", System.Globalization.CultureInfo.InvariantCulture), notice.Message, StringComparison.Ordinal);
-        Assert.Equal("date", notice.Field);
+        Assert.Contains(Figure.Of(plan.Timeline.Ready), notice.Figures);
+        Assert.Equal(PlanPart.ReadyBy, notice.Part);
     }
 
     // Late in the evening: the earliest that leaves the night alone is begun in the morning, and what a night's work would win is told.
@@ -39,11 +40,11 @@ public sealed class PunctualityTests
         BatchPlan plan = At(PlanRequests.For("brown-chicken"), new PlanSchedule { ReadyBy = Now.AddHours(18), Now = Now.AddHours(13) }).Plan();
         Assert.DoesNotContain(plan.Timeline.Steps, step => step.InNight);
         Assert.True(plan.Timeline.Start > Now.AddHours(13));
-        string told = plan.Notices.Single(one => one.Code is "too-late").Message;
-        Assert.Contains("getting up in the night", told, StringComparison.Ordinal);
+        PlanNotice told = plan.Notice("too-late");
+        Assert.True(told.Says(NoticePhrase.SoonerGettingUp));
 
         // What keeps the night free begins in the morning too: a lid on the way up wins it minutes, not a night.
-        Assert.DoesNotContain("lid on", told, StringComparison.Ordinal);
+        Assert.False(told.Says(NoticePhrase.SoonerCovered));
     }
 
     // Three potfuls by tomorrow night, asked for in the evening: in time only with a night's work. That is off, so the earliest without is the answer, and what the night would win is told.
@@ -55,9 +56,9 @@ public sealed class PunctualityTests
         DateTimeOffset by = At(request, new PlanSchedule { StartAt = evening, Night = NightPlan.GetUp }).Plan().Timeline.Ready.AddMinutes(30);
         BatchPlan plan = At(request, new PlanSchedule { ReadyBy = by, Now = evening }).Plan();
         Assert.DoesNotContain(plan.Timeline.Steps, step => step.InNight);
-        string told = plan.Notices.Single(one => one.Code is "too-late").Message;
-        Assert.Contains("without work in the night", told, StringComparison.Ordinal);
-        Assert.Contains("getting up in the night", told, StringComparison.Ordinal);
+        PlanNotice told = plan.Notice("too-late");
+        Assert.True(told.Says(NoticePhrase.NoNightWork));
+        Assert.True(told.Says(NoticePhrase.SoonerGettingUp));
         BatchPlan up = At(request, new PlanSchedule { ReadyBy = by, Now = evening, Night = NightPlan.GetUp }).Plan();
         Assert.True(up.Timeline.Ready <= by);
         Assert.False(up.HasNotice("too-late"));
@@ -79,7 +80,7 @@ public sealed class PunctualityTests
         PlanRequest request = PlanRequests.For("brown-beef").Making(25);
         BatchPlan late = At(request, new PlanSchedule { ReadyBy = Now.AddHours(20), Now = Now }).Plan();
         Assert.True(late.Fit.Potfuls > 1);
-        Assert.Contains("more pots and hobs", late.Notices.Single(one => one.Code is "too-late").Message, StringComparison.Ordinal);
+        Assert.True(late.Notice("too-late").Says(NoticePhrase.SoonerTogether));
         BatchPlan together = At(request with { PotCount = 8, HobCount = 8 }, new PlanSchedule { ReadyBy = Now.AddHours(20), Now = Now }).Plan();
         Assert.True(together.Timeline.Ready < late.Timeline.Ready);
     }

@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Recipes;
@@ -54,11 +55,11 @@ public sealed class SolidsWordTests
         Assert.Contains(PlanRequests.For(recipe).Using((ingredient, 2)).Plan().Timeline.Steps, step => string.Equals(step.Title, title, StringComparison.Ordinal));
 
     [Theory]
-    [InlineData("vegetable", "from the vegetables")]
-    [InlineData("mushroom", "from the mushrooms")]
-    [InlineData("white-beef", "from the bones")]
+    [InlineData("vegetable", "the vegetables")]
+    [InlineData("mushroom", "the mushrooms")]
+    [InlineData("white-beef", "the bones")]
     public void On_a_mountain_it_is_said_what_gives_less(string recipe, string words) =>
-        Assert.Contains(PlanRequests.For(recipe).AtAltitude(3500).Plan().Notices, notice => notice.Message.Contains(words, StringComparison.Ordinal));
+        Assert.Contains(PlanRequests.For(recipe).AtAltitude(3500).Plan().Notices, notice => notice.Code is NoticeCode.SimmerOutOfReach && notice.Says(words));
 
     [Theory]
     [MemberData(nameof(Recipes))]
@@ -68,7 +69,7 @@ public sealed class SolidsWordTests
         string[] read =
         [
             .. plan.Timeline.Steps.SelectMany(step => (string[])[step.Title, step.Detail]),
-            .. plan.Notices.Where(notice => notice.Code is not "not-covered").Select(notice => notice.Message),
+            .. plan.Notices.Where(notice => notice.Code is not "not-covered").SelectMany(notice => notice.All()).Where(figure => figure.Kind == FigureKind.Name).Select(figure => figure.Word),
         ];
         Assert.NotEmpty(read);
         bool hasBones = plan.Amounts.Any(line => line.Ingredient.Group is IngredientGroup.Beef or IngredientGroup.Veal or IngredientGroup.Poultry or IngredientGroup.Pork

@@ -3,6 +3,7 @@ using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Simmering;
 using Stockwright.Web.Fields;
+using Stockwright.Web.Wording;
 using UnitsNet;
 
 namespace Stockwright.Web.Features.Planning;
@@ -55,11 +56,12 @@ internal static class PlanDocumentMapping
             plan.Boiling.PlannedTime.TotalSeconds,
             BandDocument.Of(plan.Boiling.Stretch, factor => factor)),
         Timeline(plan.Timeline, view),
-        [.. plan.Notices.Select(Notice)],
+        [.. plan.Notices.Select(notice => Notice(notice, view.Units))],
         [.. plan.Assumptions.Select(Assumption)],
-        view.Outlook is { } outlook ? PredictionDocumentMapping.Make(outlook, plan) : null);
+        view.Outlook is { } outlook ? PredictionDocumentMapping.Make(outlook, plan, view.Units) : null);
 
-    public static NoticeDocument Notice(PlanNotice notice) => new(notice.Level, notice.Code, notice.Message, notice.Field);
+    public static NoticeDocument Notice(PlanNotice notice, UnitSystem units) =>
+        new(notice.Level, notice.Code, TextTable.Of(notice, units), notice.Part is { } part ? PartFields.Of(part, null, units) : null);
 
     private static WayDocument Way(WishWay way, PlanView view) => new(
         way.Way,

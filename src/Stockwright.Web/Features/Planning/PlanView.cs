@@ -35,7 +35,7 @@ public sealed record PlanView(PlanQueryResult Typed, BatchPlan? Plan, IReadOnlyL
         Form,
         Problems,
         [
-            .. (Plan?.Notices ?? []).Where(notice => notice.Field is not null).Select(notice => new InputProblem(notice.Field!, notice.Message)),
+            .. (Plan?.Notices ?? []).Where(notice => notice.Part is not null).Select(notice => new InputProblem(PartFields.Of(notice.Part!, null, Units), TextTable.Of(notice, Units))),
             .. Outlook?.Remarks ?? [],
         ]);
 

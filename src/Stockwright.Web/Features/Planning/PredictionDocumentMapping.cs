@@ -9,7 +9,7 @@ namespace Stockwright.Web.Features.Planning;
 internal static class PredictionDocumentMapping
 {
     /// <summary>Writes what is foreseen of a plan; its yield is the plan's own, for one plan states one.</summary>
-    public static PredictionDocument Make(StockOutlook outlook, BatchPlan plan)
+    public static PredictionDocument Make(StockOutlook outlook, BatchPlan plan, UnitSystem units)
     {
         BatchPrediction central = outlook.Central;
         PredictionSample sure = outlook.Sure;
@@ -35,7 +35,7 @@ internal static class PredictionDocumentMapping
             [.. central.AllergenRemarks.Select(remark => new AllergenRemarkDocument(remark.Id, remark.Ingredients, remark.Text, remark.Source, EvidenceText.Of(remark.Provenance)))],
             outlook.WithMore is { } with ? new TrialDocument(with.Class, with.Gelatin.DecimalFractions, with.Effective.DecimalFractions) : null,
             outlook.Set is { } advice ? Set(advice) : null,
-            [.. central.Notices.Select(PlanDocumentMapping.Notice)],
+            [.. central.Notices.Select(notice => PlanDocumentMapping.Notice(notice, units))],
             [.. central.Assumptions.Select(PlanDocumentMapping.Assumption)]);
     }
 
