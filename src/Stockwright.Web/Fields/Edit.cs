@@ -6,7 +6,7 @@ namespace Stockwright.Web.Fields;
 /// One form being edited: what is typed, what is wrong, and the version it was opened at. Cascades to the fields through
 /// <see cref="State"/>. Nothing typed is dropped, whatever becomes of the save.
 /// </summary>
-public sealed class Edit
+public sealed class Edit : IFieldView
 {
     public const string VersionField = "version";
     public const string New = "new";
@@ -60,7 +60,24 @@ public sealed class Edit
     private static bool IsFor(TypedForm posted, string handler) =>
         string.Equals(posted["_handler"].Length > 0 ? posted["_handler"] : Save, handler, StringComparison.Ordinal);
 
+    /// <summary>Nothing counts for a blank but what its row says.</summary>
+    public string? Usual(FieldBinding field) => null;
+
     internal FieldReader Reader() => new(Typed, Units);
+
+    /// <summary>Reads and saves; true when it was written.</summary>
+    /// <param name="what">What is edited, for instance <c>pot</c>.</param>
+    /// <param name="read">Reads it; null when something is wrong.</param>
+    /// <param name="save">Writes it with the version given.</param>
+    /// <param name="versionNow">As for saving what was read.</param>
+    internal async Task<bool> SaveAsync<T>(string what, Func<FieldReader, T?> read, Func<T, int, Task<SaveOutcome>> save, Func<Task<int>> versionNow)
+        where T : class
+    {
+        FieldReader reader = Reader();
+        T? value = read(reader);
+        Problems.AddRange(reader.Problems);
+        return value is not null && await SaveAsync(what, version => save(value, version), versionNow);
+    }
 
     /// <summary>Saves; true when it was written. Otherwise the reason stands among the problems and all is kept as typed.</summary>
     /// <param name="what">What is edited, for instance <c>pot</c>.</param>

@@ -1,3 +1,5 @@
+using Stockwright.Evidence;
+
 namespace Stockwright.Web.Fields;
 
 /// <summary>A field and where its value is kept.</summary>
@@ -55,6 +57,34 @@ internal sealed record FieldBinding<TRecord, T>(FieldRow<T> Typed, Func<TRecord,
     };
 
     internal override TRecord Copy(TRecord from, TRecord to) => Get(from) is { } value ? With(to, value) : to;
+}
+
+internal sealed record TextBinding<TRecord>(TextRow Typed, Func<TRecord, string?> Get, Func<TRecord, string, TRecord> With) : FieldBinding<TRecord>(Typed)
+{
+    internal override Func<TRecord, TRecord>? Read(FieldReader reader)
+    {
+        string text = Typed.Read(reader);
+        return record => With(record, text);
+    }
+
+    internal override string? Text(TRecord record, UnitSystem units, double tolerance) => Get(record) is { Length: > 0 } text ? text : null;
+
+    internal override bool IsSame(TRecord one, TRecord other) => string.Equals(Get(one) ?? "", Get(other) ?? "", StringComparison.Ordinal);
+
+    internal override TRecord Copy(TRecord from, TRecord to) => With(to, Get(from) ?? "");
+}
+
+internal sealed record StatedBinding<TRecord, T>(FieldRow<T> Typed, Func<TRecord, Stated<T>?> Get, Func<TRecord, Stated<T>?, TRecord> With, string Source) : FieldBinding<TRecord>(Typed)
+    where T : struct
+{
+    internal override Func<TRecord, TRecord>? Read(FieldReader reader) =>
+        Typed.Read(reader) is { } value ? record => With(record, new Stated<T>(value, value, value, Provenance.CookStated, Source)) : null;
+
+    internal override string? Text(TRecord record, UnitSystem units, double tolerance) => Get(record) is { } stated ? Typed.Text(stated.Value, units, tolerance) : null;
+
+    internal override bool IsSame(TRecord one, TRecord other) => Equals(Get(one), Get(other));
+
+    internal override TRecord Copy(TRecord from, TRecord to) => With(to, Get(from));
 }
 
 internal sealed record InnerBinding<TOuter, TRecord>(FieldBinding<TRecord> Inner, Func<TOuter, TRecord> Get, Func<TOuter, TRecord, TOuter> With) : FieldBinding<TOuter>(Inner.Row)

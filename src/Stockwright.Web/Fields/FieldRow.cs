@@ -1,3 +1,5 @@
+using Stockwright.Evidence;
+
 namespace Stockwright.Web.Fields;
 
 /// <summary>What a field shows itself as.</summary>
@@ -5,6 +7,9 @@ public enum FieldKind
 {
     /// <summary>Named by hand: a recipe, a pot, a row of cuts.</summary>
     Name,
+
+    /// <summary>A line of text.</summary>
+    Text,
 
     /// <summary>A number, with or without a unit.</summary>
     Number,
@@ -42,6 +47,9 @@ public record FieldRow(string Name, string Label)
     public string? Told { get; init; }
 
     public string? Hint { get; init; }
+
+    /// <summary>What is said of a blank; null where it may be.</summary>
+    public string? Missing { get; init; }
 
     /// <summary>Said in the field while it is blank; where there is none, the value that then counts.</summary>
     public string? Placeholder { get; init; }
@@ -109,6 +117,13 @@ public abstract record FieldRow<T>(string Name, string Label) : FieldRow(Name, L
 
     /// <summary>The field with its place in a record.</summary>
     public FieldBinding<TRecord> Of<TRecord>(Func<TRecord, T?> get, Func<TRecord, T, TRecord> with) => new FieldBinding<TRecord, T>(this, get, with);
+
+    /// <summary>The field with its place in a record that keeps range and source with the value: left as shown it keeps them, changed it becomes the cook's own.</summary>
+    /// <param name="get">The record's value.</param>
+    /// <param name="with">The record with another.</param>
+    /// <param name="source">Source of the cook's own.</param>
+    public FieldBinding<TRecord> OfStated<TRecord>(Func<TRecord, Stated<T>?> get, Func<TRecord, Stated<T>?, TRecord> with, string source) =>
+        new StatedBinding<TRecord, T>(this, get, with, source);
 
     /// <summary>Adds the value to a form; nothing where there is none.</summary>
     internal void Put(List<KeyValuePair<string, string>> entries, T? value, UnitSystem units)

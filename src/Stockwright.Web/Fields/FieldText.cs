@@ -7,9 +7,9 @@ internal static class FieldText
     public const int LongestNote = 2000;
 
     /// <summary>A name: trimmed, on one line; reported when missing or too long.</summary>
-    public static string Name(this FieldReader reader, string field, string missing)
+    public static string Name(this FieldReader reader, string field, string missing, int longest = LongestName)
     {
-        string name = reader.Text(field, LongestName);
+        string name = reader.Text(field, longest);
         if (reader.IsBlank(field))
         {
             reader.Report(field, missing);
@@ -28,19 +28,6 @@ internal static class FieldText
     /// <summary>Some lines of text.</summary>
     public static string Note(this FieldReader reader, string field) =>
         Checked(reader, field, PlainText.Lines(reader.Form[field]), LongestNote);
-
-    /// <summary>A whole number within limits; null when blank or reported.</summary>
-    public static int? Whole(this FieldReader reader, string field, string what, int least, int most, string? missing = null)
-    {
-        double? value = reader.Number(field, what, Measure.Number, least, most, missing);
-        if (value is { } number && Math.Abs(number - Math.Round(number)) > 1e-9)
-        {
-            reader.Report(field, $"{what}: a whole number, please.");
-            return null;
-        }
-
-        return value is { } whole ? (int)Math.Round(whole) : null;
-    }
 
     private static string Checked(FieldReader reader, string field, string text, int longest)
     {

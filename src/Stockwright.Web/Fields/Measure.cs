@@ -23,6 +23,7 @@ public sealed record Measure(FieldUnit Metric, FieldUnit Us)
     public static readonly Measure Hours = Same("hours", 3600);
     public static readonly Measure Minutes = Same("minutes", 60);
     public static readonly Measure Grams = Same("g", 0.001);
+    public static readonly Measure KilogramsPerLitre = Same("kg per L", 1000);
     public static readonly Measure Stock = new(new FieldUnit("L", 0.001), new FieldUnit("qt", 0.000946352946));
     public static readonly Measure Portion = new(new FieldUnit("mL", 1e-6), new FieldUnit("fl oz", 2.95735295625e-5));
     public static readonly Measure Mass = new(new FieldUnit("kg", 1), new FieldUnit("lb", 0.45359237));

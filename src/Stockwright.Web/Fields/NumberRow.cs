@@ -44,6 +44,10 @@ public static class NumberRow
     public static NumberRow<Pressure> Pressure(string name, string label, Measure measure, (Pressure Least, Pressure Most) range) =>
         new(name, label, measure, range, value => value.Pascals, si => UnitsNet.Pressure.FromPascals(si));
 
+    /// <summary>A density in kilograms per litre.</summary>
+    public static NumberRow<Density> Density(string name, string label, (Density Least, Density Most) range) =>
+        new(name, label, Measure.KilogramsPerLitre, range, value => value.KilogramsPerCubicMeter, si => UnitsNet.Density.FromKilogramsPerCubicMeter(si));
+
     public static NumberRow<Power> Power(string name, string label, Measure measure, (Power Least, Power Most) range) =>
         new(name, label, measure, range, value => (double)value.Watts, watts => UnitsNet.Power.FromWatts(watts));
 
@@ -87,7 +91,7 @@ public sealed record NumberRow<T> : FieldRow<T>
         double most = si(Range.Most);
 
         // An end of the range is kept as the record has it, not as the units' rounding left it.
-        return reader.Number(Name, What, measure, least, most, missing) is not { } typed ? null
+        return reader.Number(Name, What, measure, least, most, missing ?? Missing) is not { } typed ? null
             : IsClose(typed, least) ? Range.Least
             : IsClose(typed, most) ? Range.Most
             : from(typed);
@@ -108,7 +112,7 @@ public sealed record WholeRow(string Name, string Label, (int Least, int Most) R
 
     internal override int? Read(FieldReader reader, string? missing = null)
     {
-        if (reader.Number(Name, What, Measure.Number, Range.Least, Range.Most, missing) is not { } typed)
+        if (reader.Number(Name, What, Measure.Number, Range.Least, Range.Most, missing ?? Missing) is not { } typed)
         {
             return null;
         }

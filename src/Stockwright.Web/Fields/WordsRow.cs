@@ -49,9 +49,9 @@ public sealed record WordsRow<T>(string Name, string Label, IReadOnlyList<FieldW
         string typed = reader.Form[Name].Trim();
         if (typed.Length == 0)
         {
-            if (missing is not null)
+            if ((missing ?? Missing) is { } sentence)
             {
-                reader.Report(Name, missing);
+                reader.Report(Name, sentence);
             }
 
             return null;

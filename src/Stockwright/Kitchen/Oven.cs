@@ -10,11 +10,11 @@ namespace Stockwright.Kitchen;
 /// <param name="Count">How many are owned.</param>
 public sealed record Tray(string Id, string Name, Length InnerLength, Length InnerWidth, int Count)
 {
-    /// <summary>Most trays of one kind accepted.</summary>
-    public const int MostCount = 1000;
+    /// <summary>Shortest and longest side accepted, inside.</summary>
+    public static readonly (Length Least, Length Most) SideRange = (Length.FromCentimeters(5), Length.FromMeters(3));
 
-    /// <summary>Shortest and longest side inside accepted.</summary>
-    public static readonly (Length Least, Length Most) InnerRange = (Length.FromCentimeters(5), Length.FromMeters(3));
+    /// <summary>Fewest and most of one size accepted.</summary>
+    public static readonly (int Least, int Most) CountRange = (1, 1000);
 
     /// <summary>Area for one layer.</summary>
     public Area Area => InnerLength * InnerWidth;
@@ -29,8 +29,8 @@ public sealed record Tray(string Id, string Name, Length InnerLength, Length Inn
 /// <param name="ShelfWidth">Usable shelf width.</param>
 public sealed record Oven(string Id, string Name, bool HasFan, int Levels, Length ShelfLength, Length ShelfWidth)
 {
-    /// <summary>Most shelves accepted.</summary>
-    public const int MostLevels = 40;
+    /// <summary>Fewest and most shelves accepted.</summary>
+    public static readonly (int Least, int Most) LevelsRange = (1, 40);
 
     /// <summary>Shortest and longest side of a shelf accepted.</summary>
     public static readonly (Length Least, Length Most) ShelfRange = (Length.FromCentimeters(10), Length.FromMeters(3));

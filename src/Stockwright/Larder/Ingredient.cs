@@ -9,6 +9,9 @@ namespace Stockwright.Larder;
 /// <param name="IsTrimmed">True when the mass is that of the edible part, after peeling; false when as bought.</param>
 public sealed record Piece(string Name, Stated<Mass> Mass, bool IsTrimmed)
 {
+    /// <summary>Lightest and heaviest piece accepted.</summary>
+    public static readonly (Mass Least, Mass Most) MassRange = (Mass.FromMilligrams(50), Mass.FromKilograms(20));
+
     /// <summary>Name for more than one, for instance <c>medium onions</c> or <c>leaves</c>.</summary>
     public string Plural { get; init; } = Name + "s";
 }
@@ -16,6 +19,18 @@ public sealed record Piece(string Name, Stated<Mass> Mass, bool IsTrimmed)
 /// <summary>One row of the larder: make-up, densities, pieces and allergens of an ingredient as it goes in the pot.</summary>
 public sealed record Ingredient
 {
+    /// <summary>Smallest and largest true density accepted.</summary>
+    public static readonly (Density Least, Density Most) TrueDensityRange = (Density.FromKilogramsPerCubicMeter(200), Density.FromKilogramsPerCubicMeter(3000));
+
+    /// <summary>Smallest and largest packed density accepted: herbs lie loose.</summary>
+    public static readonly (Density Least, Density Most) PackDensityRange = (Density.FromKilogramsPerCubicMeter(20), Density.FromKilogramsPerCubicMeter(3000));
+
+    /// <summary>Least and most that roasting may take off.</summary>
+    public static readonly (Ratio Least, Ratio Most) RoastLossRange = (Ratio.Zero, Ratio.FromDecimalFractions(0.9));
+
+    /// <summary>Least and most that may be peeled or trimmed away.</summary>
+    public static readonly (Ratio Least, Ratio Most) RefuseRange = (Ratio.Zero, Ratio.FromDecimalFractions(0.95));
+
     /// <summary>Stable name used in links and recipes, for instance <c>chicken-back</c>.</summary>
     public required string Id { get; init; }
 

@@ -68,10 +68,10 @@ internal static class RequestChecks
         {
             (Length least, Length most) = Oven.ShelfRange;
             problems.Require(
-                oven.Levels is >= 1 and <= Oven.MostLevels && Fits(oven.ShelfLength, Oven.ShelfRange) && Fits(oven.ShelfWidth, Oven.ShelfRange),
+                oven.Levels >= Oven.LevelsRange.Least && oven.Levels <= Oven.LevelsRange.Most && Fits(oven.ShelfLength, Oven.ShelfRange) && Fits(oven.ShelfWidth, Oven.ShelfRange),
                 PlanPart.Oven,
                 ProblemCode.OvenSize,
-                Figure.Of(Oven.MostLevels),
+                Figure.Of(Oven.LevelsRange.Most),
                 Figure.Of(least),
                 Figure.Of(most));
         }
@@ -79,12 +79,12 @@ internal static class RequestChecks
         foreach (Tray tray in request.Trays)
         {
             problems.Require(
-                tray.Count is >= 1 and <= Tray.MostCount && Fits(tray.InnerLength, Tray.InnerRange) && Fits(tray.InnerWidth, Tray.InnerRange),
+                tray.Count is >= 1 and <= Tray.CountRange.Most && Fits(tray.InnerLength, Tray.SideRange) && Fits(tray.InnerWidth, Tray.SideRange),
                 PlanPart.Trays,
                 ProblemCode.TraySize,
                 Figure.Of(tray.Name),
-                Figure.Of(Tray.InnerRange.Least),
-                Figure.Of(Tray.InnerRange.Most));
+                Figure.Of(Tray.SideRange.Least),
+                Figure.Of(Tray.SideRange.Most));
         }
     }
 

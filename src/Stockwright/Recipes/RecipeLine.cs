@@ -69,6 +69,9 @@ public enum JoinMoment
 /// <summary>One ingredient of a recipe.</summary>
 public sealed record RecipeLine
 {
+    /// <summary>Least and most of one ingredient in a litre of stock.</summary>
+    public static readonly (Mass Least, Mass Most) PerLitreRange = (Mass.FromMilligrams(1), Mass.FromKilograms(10));
+
     /// <summary>Stable name of the ingredient in the larder.</summary>
     public required string IngredientId { get; init; }
 

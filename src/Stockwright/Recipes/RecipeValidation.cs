@@ -7,15 +7,9 @@ namespace Stockwright.Recipes;
 /// <summary>Looks a recipe over before it is planned from or kept.</summary>
 public static class RecipeValidation
 {
-    /// <summary>No stock simmers longer than three days.</summary>
-    private static readonly TimeSpan LongestTime = TimeSpan.FromHours(72);
-
     /// <summary>Ends of what a stock is boiled down to: below a thirtieth it is dry and burns.</summary>
     private const double LeastLeft = 0.03;
     private const double MostLeft = 0.95;
-
-    /// <summary>Hottest a stock gets: a pressure cooker at full pressure is near 121 °C.</summary>
-    private static readonly Temperature HottestSimmer = Temperature.FromDegreesCelsius(125);
 
     /// <summary>Lists what is wrong, in the cook's words; empty when the recipe can be planned from.</summary>
     /// <param name="recipe">The recipe.</param>
@@ -42,9 +36,8 @@ public static class RecipeValidation
         if (recipe.Roast is { } roast)
         {
             CheckTimes("Roast", "Roasting", roast.ShortestTime, roast.Time, roast.LongestTime, found);
-            if (!(roast.OvenTemperature.DegreesCelsius is >= 95 and <= 255))
+            if (!(roast.OvenTemperature >= RoastSetting.OvenRange.Least && roast.OvenTemperature <= RoastSetting.OvenRange.Most))
             {
-                // The ends of the oven scale, which the plan names its heat by.
                 found.Add(("Roast.OvenTemperature", "The oven must be between 95 and 255 °C (200 and 490 °F)."));
             }
         }
@@ -95,8 +88,7 @@ public static class RecipeValidation
 
     private static void CheckLine(StockRecipe recipe, RecipeLine line, string field, string name, List<(string Field, string Message)> found)
     {
-        double grams = line.PerLitre.Value.Grams;
-        if (!(grams > 0) || grams > 10_000)
+        if (!(line.PerLitre.Value >= RecipeLine.PerLitreRange.Least && line.PerLitre.Value <= RecipeLine.PerLitreRange.Most))
         {
             found.Add(($"{field}.PerLitre", $"{name}: the amount for a litre of stock must be more than nothing and at most 10 kg."));
         }
@@ -161,7 +153,7 @@ public static class RecipeValidation
                 found.Add(($"{field}.Target", $"{stage.Name}: the temperatures are the wrong way round; lowest, aim and highest must rise."));
             }
 
-            if (stage.Least.DegreesCelsius < 20 || stage.Most > HottestSimmer)
+            if (stage.Least < SimmerStage.TemperatureRange.Least || stage.Most > SimmerStage.TemperatureRange.Most)
             {
                 found.Add(($"{field}.Target", $"{stage.Name}: the pot must be between 20 and 125 °C."));
             }
@@ -193,7 +185,7 @@ public static class RecipeValidation
 
     private static void CheckTime(string field, string what, TimeSpan time, List<(string Field, string Message)> found, bool allowZero = false)
     {
-        if (time < TimeSpan.Zero || (time == TimeSpan.Zero && !allowZero) || time > LongestTime)
+        if (time < TimeSpan.Zero || (time == TimeSpan.Zero && !allowZero) || time > SimmerStage.TimeRange.Most)
         {
             found.Add((field, $"{what}: the time must be more than nothing and at most 72 hours."));
         }

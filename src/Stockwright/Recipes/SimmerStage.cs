@@ -24,6 +24,12 @@ public sealed record SimmerStage(
     bool LiftsOut = false,
     bool ClimbsSlowly = false)
 {
+    /// <summary>Coolest and hottest a stock is held: a pressure cooker at full pressure is near 121 °C.</summary>
+    public static readonly (Temperature Least, Temperature Most) TemperatureRange = (Temperature.FromDegreesCelsius(20), Temperature.FromDegreesCelsius(125));
+
+    /// <summary>Shortest and longest time of any step of a recipe: no stock simmers longer than three days.</summary>
+    public static readonly (TimeSpan Least, TimeSpan Most) TimeRange = (TimeSpan.FromMinutes(1), TimeSpan.FromHours(72));
+
     /// <summary>True when it is kept at a rolling boil rather than as gently as can be.</summary>
     public bool IsRolling { get; init; }
 
@@ -49,7 +55,11 @@ public sealed record RoastSetting(
     TimeSpan LongestTime,
     TimeSpan? VegetablesJoinBeforeEnd,
     TimeSpan? PasteJoinsBeforeEnd,
-    string Source);
+    string Source)
+{
+    /// <summary>Coolest and hottest oven: the ends of the oven scale, which the plan names its heat by.</summary>
+    public static readonly (Temperature Least, Temperature Most) OvenRange = (Temperature.FromDegreesCelsius(95), Temperature.FromDegreesCelsius(255));
+}
 
 /// <summary>How the bones are blanched.</summary>
 /// <param name="Time">Time at the boil before draining.</param>

@@ -10,6 +10,12 @@ namespace Stockwright.Simmering;
 /// </summary>
 public static class ClingingLiquor
 {
+    /// <summary>Least and most drained solids a colander is weighed with.</summary>
+    public static readonly (Mass Least, Mass Most) DrainedRange = (Mass.FromGrams(200), Mass.FromKilograms(100));
+
+    /// <summary>Least and most that may come off them.</summary>
+    public static readonly (Mass Least, Mass Most) CameOffRange = (Mass.FromGrams(1), Mass.FromKilograms(50));
+
     /// <summary>How well a weighed figure holds for the next batch, as a factor.</summary>
     private const double WeighedWithin = 1.15;
 

@@ -16,6 +16,15 @@ public static class SurfaceFilm
     /// <summary>Smallest and largest film factor accepted as a kitchen's own figure.</summary>
     public static readonly (double Least, double Most) Range = KitchenSite.OwnFilmRange;
 
+    /// <summary>Least and most water a weighed pot may have lost.</summary>
+    public static readonly (Mass Least, Mass Most) WeighedLossRange = (Mass.FromGrams(10), Mass.FromKilograms(100));
+
+    /// <summary>Shortest and longest time between the two weighings of a pot.</summary>
+    public static readonly (TimeSpan Least, TimeSpan Most) WeighedTimeRange = (TimeSpan.FromMinutes(15), TimeSpan.FromHours(72));
+
+    /// <summary>Coolest and hottest a pot that is weighed may be held; at the boil it loses by the power of the hob.</summary>
+    public static readonly (Temperature Least, Temperature Most) WeighedTemperatureRange = (Temperature.FromDegreesCelsius(50), Temperature.FromDegreesCelsius(99));
+
     /// <summary>Floating fat that leaves about a third of the surface clean.</summary>
     private static readonly double CoveringKilogramsPerSquareMetre = SimmerAssumptions.Get("fat-that-covers").Value;
 

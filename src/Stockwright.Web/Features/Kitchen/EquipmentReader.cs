@@ -14,26 +14,9 @@ internal static class EquipmentReader
     // What is typed for the wrong kind of vessel is told apart from what is out of its range; only nonsense stops here.
     private static readonly (Pressure Least, Pressure Most) AnyGauge = (Pressure.Zero, Pressure.FromBars(10));
 
-    public static Pot? ReadPot(FieldReader reader, KitchenSetup kitchen)
-    {
-        string id = reader.Form[EquipmentFields.Pot.Name].Trim();
-        if (string.Equals(id, EquipmentFields.Own, StringComparison.Ordinal))
-        {
-            return ReadOwnPot(reader);
-        }
-
-        Pot? pot = id.Length == 0
-            ? (kitchen.Pots.Count > 0 ? kitchen.Pots[0] : null)
-            : kitchen.Pots.FirstOrDefault(candidate => string.Equals(candidate.Id, id, StringComparison.Ordinal));
-        if (pot is null)
-        {
-            reader.Report(EquipmentFields.Pot.Name, id.Length == 0
-                ? "This kitchen has no pot yet. Give the size of yours here."
-                : $"This kitchen has no pot called {KitchenNumber.Quote(id)}. Choose one from the list, or give the size of your own.");
-        }
-
-        return pot;
-    }
+    public static Pot? ReadPot(FieldReader reader, KitchenSetup kitchen) => string.Equals(reader.Form[EquipmentFields.Pot.Name].Trim(), EquipmentFields.Own, StringComparison.Ordinal)
+        ? ReadOwnPot(reader)
+        : Chosen(reader, EquipmentFields.Pot, kitchen.Pots, pot => pot.Id, "the size of yours", "the size of your own");
 
     internal static Pot? ReadOwnPot(FieldReader reader)
     {
@@ -148,16 +131,22 @@ internal static class EquipmentReader
                 : new Hob { Id = EquipmentFields.Own, Name = "your own hob", Kind = burner, RatedPower = rated, OwnEfficiency = share };
         }
 
-        Hob? hob = id.Length == 0
-            ? (kitchen.Hobs.Count > 0 ? kitchen.Hobs[0] : null)
-            : kitchen.Hobs.FirstOrDefault(candidate => string.Equals(candidate.Id, id, StringComparison.Ordinal));
-        if (hob is null)
+        return Chosen(reader, EquipmentFields.Hob, kitchen.Hobs, hob => hob.Id, "the power of yours", "your own");
+    }
+
+    /// <summary>The one of the kitchen that is named, the first when none is; null when there is none, and reported.</summary>
+    private static T? Chosen<T>(FieldReader reader, FieldRow row, IReadOnlyList<T> all, Func<T, string> idOf, string first, string other)
+        where T : class
+    {
+        string id = reader.Form[row.Name].Trim();
+        T? chosen = id.Length == 0 ? all.FirstOrDefault() : all.FirstOrDefault(one => string.Equals(idOf(one), id, StringComparison.Ordinal));
+        if (chosen is null)
         {
-            reader.Report(EquipmentFields.Hob.Name, id.Length == 0
-                ? "This kitchen has no hob yet. Give the power of yours here."
-                : $"This kitchen has no hob called {KitchenNumber.Quote(id)}. Choose one from the list, or give your own.");
+            reader.Report(row.Name, id.Length == 0
+                ? $"This kitchen has no {row.Name} yet. Give {first} here."
+                : $"This kitchen has no {row.Name} called {KitchenNumber.Quote(id)}. Choose one from the list, or give {other}.");
         }
 
-        return hob;
+        return chosen;
     }
 }

@@ -8,13 +8,11 @@ namespace Stockwright.Web.Features.Kitchen;
 /// <summary>What stands in the kitchen, in words.</summary>
 internal static class KitchenText
 {
-    public static string Of(Pot pot, UnitSystem units)
-    {
-        string across = pot.IsTapered
-            ? $"{KitchenFormat.Text(pot.BaseDiameter, units)} widening to {KitchenFormat.Text(pot.BrimDiameter, units)} across"
-            : $"{KitchenFormat.Text(pot.BaseDiameter, units)} across";
-        return $"{pot.Name}: {across}, {KitchenFormat.Text(pot.InnerHeight, units)} high, {Make(pot)}";
-    }
+    public static string Of(Pot pot, UnitSystem units) => $"{pot.Name}: {Size(pot, units)}, {Make(pot)}";
+
+    public static string Size(Pot pot, UnitSystem units) => (pot.IsTapered
+        ? $"{KitchenFormat.Text(pot.BaseDiameter, units)} widening to {KitchenFormat.Text(pot.BrimDiameter, units)} across"
+        : $"{KitchenFormat.Text(pot.BaseDiameter, units)} across") + $", {KitchenFormat.Text(pot.InnerHeight, units)} high";
 
     public static string Make(Pot pot)
     {

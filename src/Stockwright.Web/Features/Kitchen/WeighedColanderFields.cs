@@ -1,32 +1,47 @@
 using Stockwright.Kitchen;
 using Stockwright.Simmering;
+using Stockwright.Storage;
 using Stockwright.Web.Fields;
 using UnitsNet;
 
 namespace Stockwright.Web.Features.Kitchen;
 
 /// <summary>Drained solids weighed as strained, and what then dripped and was wiped off them, as a form; it gives the kitchen's own clinging figure.</summary>
-internal static class WeighedColanderFields
+internal sealed class WeighedColanderFields : DetailsFields
 {
-    public const string Handler = "colander";
-    public const string Drained = "drained";
-    public const string CameOff = "came-off";
-    public const string Solids = "solids";
+    private static readonly NumberRow<Mass> Drained = NumberRow.Mass("drained", "Just drained", ClingingLiquor.DrainedRange) with
+    {
+        Told = "Drained solids",
+        Hint = "Without the colander.",
+        Missing = "What did the drained solids weigh, without the colander?",
+    };
 
-    public static readonly ChoiceOption[] Kinds = [new("bones", "Bones and meat"), new("fish", "Fish frames or shells")];
+    private static readonly NumberRow<Mass> CameOff = NumberRow.Mass("came-off", "Came off", Measure.SmallMass, ClingingLiquor.CameOffRange) with
+    {
+        Told = "What came off",
+        Hint = "What bowl and cloth gained.",
+        Missing = "How much heavier were bowl and cloth at the end?",
+    };
+
+    private static readonly WordsRow<bool> AreFish = new("solids", "What was drained", [new("bones", false, "Bones and meat"), new("fish", true, "Fish frames or shells")]);
+
+    public static readonly WeighedColanderFields Form = new();
+
+    public override IReadOnlyList<FieldGroup<KitchenView<KitchenDetails>>> Groups { get; } = [Group(null, "fields", Drained, CameOff, AreFish)];
+
+    public override string Text(KitchenDetails part, UnitSystem units) => KitchenText.Clinging(part.Site);
+
+    internal override TypedForm Write(KitchenDetails? stored, UnitSystem units) => TypedForm.Empty;
+
+    internal override KitchenDetails? Read(FieldReader reader, string id, KitchenDetails? stored) =>
+        ReadClinging(reader) is { } clings && stored is not null ? stored with { Site = stored.Site with { OwnClinging = clings } } : null;
 
     /// <summary>Liquor that clings to bones, from what was typed; null when something has to be put right.</summary>
-    public static Ratio? Read(FieldReader reader)
+    private static Ratio? ReadClinging(FieldReader reader)
     {
-        double? drained = reader.Number(Drained, "Drained solids", Measure.Mass, 0.2, 100, "What did the drained solids weigh, without the colander?");
-        double? cameOff = reader.Number(CameOff, "What came off", Measure.SmallMass, 0.001, 50, "How much heavier were bowl and cloth at the end?");
-        string word = reader.Form[Solids].Trim();
-        bool isFish = string.Equals(word, "fish", StringComparison.OrdinalIgnoreCase);
-        if (!isFish && word.Length > 0 && !string.Equals(word, "bones", StringComparison.OrdinalIgnoreCase))
-        {
-            reader.Report(Solids, $"What was drained: {KitchenNumber.Quote(word)} is not one of bones, fish.");
-        }
-
+        Mass? drained = Drained.Read(reader);
+        Mass? cameOff = CameOff.Read(reader);
+        bool? areFish = AreFish.ReadOrUsual(reader);
         if (reader.Problems.Count > 0 || drained is not { } first || cameOff is not { } off)
         {
             return null;
@@ -34,12 +49,12 @@ internal static class WeighedColanderFields
 
         if (!(off < first / 2))
         {
-            reader.Report(CameOff, "That is half of what was drained, or more: so much cannot have clung. Check both weights, and take off what bowl, cloth and colander weigh.");
+            reader.Report(CameOff.Name, "That is half of what was drained, or more: so much cannot have clung. Check both weights, and take off what bowl, cloth and colander weigh.");
             return null;
         }
 
-        double clings = ClingingLiquor.FromWeighedColander(Mass.FromKilograms(first), Mass.FromKilograms(off)).DecimalFractions;
-        if (isFish)
+        double clings = ClingingLiquor.FromWeighedColander(first, off).DecimalFractions;
+        if (areFish == true)
         {
             // What clings to fish moves with what clings to bones (S.7), so a fish kitchen may weigh its frames.
             clings *= LiquorExchange.Clinging.Value.DecimalFractions / SimmerAssumptions.Get("clings-to-fish").Value;
@@ -50,7 +65,7 @@ internal static class WeighedColanderFields
             return Ratio.FromDecimalFractions(Math.Round(clings, 3));
         }
 
-        reader.Report(CameOff, clings > KitchenSite.OwnClingingRange.Most.DecimalFractions
+        reader.Report(CameOff.Name, clings > KitchenSite.OwnClingingRange.Most.DecimalFractions
             ? "That is more than clings to anything drained: did stock still stand among the pieces, or was the bowl weighed with it?"
             : "That is almost nothing for wet pieces: check both weights, and whether something dripped away before the first.");
         return null;

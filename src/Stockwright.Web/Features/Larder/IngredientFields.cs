@@ -1,8 +1,6 @@
 using System.Globalization;
-using Stockwright.Evidence;
 using Stockwright.Larder;
 using Stockwright.Web.Fields;
-using UnitsNet;
 
 namespace Stockwright.Web.Features.Larder;
 
@@ -12,49 +10,70 @@ namespace Stockwright.Web.Features.Larder;
 /// </summary>
 internal static class IngredientFields
 {
-    public const string Name = "name";
-    public const string Shelf = "shelf";
-    public const string Density = "density";
-    public const string Packed = "packed";
-    public const string RoastLoss = "roast-loss";
-    public const string Refuse = "refuse";
-    public const string CookSource = "stated in this kitchen";
-
     /// <summary>Rows offered beyond those filled in.</summary>
     private const int SpareRows = 2;
 
     private const int MostRows = 20;
 
-    public static readonly Measure KilogramsPerLitre = Same("kg per L", 1000);
+    private const string CookSource = "stated in this kitchen";
 
-    public static readonly Measure PieceMass = new(new FieldUnit("g", 0.001), new FieldUnit("oz", 0.028349523125));
+    /// <summary>Shelves of the larder as a cook reads them.</summary>
+    public static readonly WordsRow<IngredientGroup> Shelf = new("shelf", "Shelf",
+    [
+        .. Enum.GetValues<IngredientGroup>().Select(group => new FieldWord<IngredientGroup>(group.ToString().ToLowerInvariant(), group, group switch
+        {
+            IngredientGroup.Vegetable => "Vegetables and mushrooms",
+            IngredientGroup.Aromatic => "Herbs and spices",
+            IngredientGroup.DriedSeafood => "Seaweed and dried fish",
+            _ => group.ToString(),
+        })),
+    ])
+    {
+        IsList = true,
+    };
 
-    public static readonly (string Word, IngredientGroup Value)[] Shelves =
-        [.. Enum.GetValues<IngredientGroup>().Select(group => (group.ToString().ToLowerInvariant(), group))];
+    private static readonly FieldBinding<Ingredient>[] OfName =
+    [
+        new TextRow("name", "Name") { Missing = "Give the ingredient a name." }.Of<Ingredient>(row => row.Name, (row, name) => row with { Name = name }),
+        Shelf.Of<Ingredient>(row => row.Group, (row, group) => row with { Group = group }),
+    ];
 
-    public static string PieceField(int row, string part) => string.Create(CultureInfo.InvariantCulture, $"piece-{row}-{part}");
+    private static readonly FieldBinding<Ingredient>[] OfLosses =
+    [
+        (NumberRow.Percent("refuse", "Peelings", Ingredient.RefuseRange) with { Placeholder = "none", Hint = "Of what you buy, what is not used." })
+            .OfStated<Ingredient>(row => row.Refuse, (row, share) => row with { Refuse = share }, CookSource),
+        (NumberRow.Percent("roast-loss", "Roast loss", Ingredient.RoastLossRange) with { Placeholder = "not roasted", Hint = "Of the raw weight, roasted brown." })
+            .OfStated<Ingredient>(row => row.RoastLoss, (row, share) => row with { RoastLoss = share }, CookSource),
+    ];
+
+    private static readonly FieldBinding<Ingredient>[] OfRoom =
+    [
+        (NumberRow.Density("density", "True density", Ingredient.TrueDensityRange) with
+        {
+            Hint = "Its weight over the water it pushes up.",
+            Missing = "True density: weigh a litre jug of it under water, or keep the table’s figure.",
+        }).OfStated<Ingredient>(row => row.TrueDensity, (row, density) => row with { TrueDensity = density! }, CookSource),
+        (NumberRow.Density("packed", "Packed density", Ingredient.PackDensityRange) with { Placeholder = "not known", Hint = "Its weight over the room it takes, gaps included." })
+            .OfStated<Ingredient>(row => row.PackDensity, (row, density) => row with { PackDensity = density }, CookSource),
+    ];
+
+    public static readonly IReadOnlyList<ShownField<Edit>> Named = Shown(OfName);
+    public static readonly IReadOnlyList<ShownField<Edit>> Losses = Shown(OfLosses);
+    public static readonly IReadOnlyList<ShownField<Edit>> Room = Shown(OfRoom);
+
+    private static readonly FieldBinding<Ingredient>[] All = [.. OfName, .. OfLosses, .. OfRoom];
+
+    public static IReadOnlyList<ShownField<Edit>> PieceRow(int row) => Shown(OfPiece(row));
 
     /// <summary>Rows to show: all that were typed or stored, and some spare.</summary>
-    public static int Rows(TypedForm typed)
-    {
-        int last = Enumerable.Range(0, MostRows).LastOrDefault(row => typed.Has(PieceField(row, "name")) || typed.Has(PieceField(row, "mass")), -1);
-        return Math.Min(MostRows, last + 1 + SpareRows);
-    }
+    public static int Rows(TypedForm typed) => Math.Min(MostRows, 1 + SpareRows + Enumerable.Range(0, MostRows).LastOrDefault(row => IsTyped(typed, row), -1));
 
     public static TypedForm Write(Ingredient row, UnitSystem units)
     {
-        Typing typing = new Typing(units)
-            .Put(Name, row.Name)
-            .Put(Shelf, WordTable.Of(Shelves, row.Group))
-            .Put(Density, KilogramsPerLitre, row.TrueDensity.Value.KilogramsPerCubicMeter)
-            .Put(Packed, KilogramsPerLitre, row.PackDensity?.Value.KilogramsPerCubicMeter)
-            .Put(RoastLoss, Measure.Percent, row.RoastLoss?.Value.DecimalFractions)
-            .Put(Refuse, Measure.Percent, row.Refuse?.Value.DecimalFractions);
+        Typing typing = new Typing(units).Put(All, row);
         for (int index = 0; index < Math.Min(row.Pieces.Count, MostRows); index++)
         {
-            typing.Put(PieceField(index, "name"), row.Pieces[index].Name)
-                .Put(PieceField(index, "mass"), PieceMass, row.Pieces[index].Mass.Value.Kilograms)
-                .Tick(PieceField(index, "trimmed"), row.Pieces[index].IsTrimmed);
+            typing.Put(OfPiece(index), row.Pieces[index]);
         }
 
         return typing.Form;
@@ -63,82 +82,51 @@ internal static class IngredientFields
     /// <summary>Reads an ingredient over one it began as; null when something has to be put right.</summary>
     public static Ingredient? Read(FieldReader reader, Ingredient began)
     {
-        TypedForm shown = Write(began, reader.Units);
-        string name = reader.Name(Name, "Give the ingredient a name.");
-        IngredientGroup? shelf = reader.Word(Shelf, "Shelf", Shelves);
-        Stated<Density>? density = Read(reader, shown, Density, "True density", KilogramsPerLitre, 200, 3000, began.TrueDensity, value => UnitsNet.Density.FromKilogramsPerCubicMeter(value), "True density: weigh a litre jug of it under water, or keep the table’s figure.");
-        Stated<Density>? packed = Read(reader, shown, Packed, "Packed density", KilogramsPerLitre, 20, 3000, began.PackDensity, value => UnitsNet.Density.FromKilogramsPerCubicMeter(value));
-        Stated<Ratio>? loss = Read(reader, shown, RoastLoss, "Roast loss", Measure.Percent, 0, 0.9, began.RoastLoss, value => Ratio.FromDecimalFractions(value));
-        Stated<Ratio>? refuse = Read(reader, shown, Refuse, "Peelings", Measure.Percent, 0, 0.95, began.Refuse, value => Ratio.FromDecimalFractions(value));
-        List<Piece> pieces = ReadPieces(reader, shown, began);
-        if (density is not null && packed is not null && packed.Value > density.Value)
+        Func<Ingredient, Ingredient> typed = All.ReadKept(reader, began, Write(began, reader.Units));
+        Ingredient read = typed(began with { PackDensity = null, RoastLoss = null, Refuse = null, Pieces = ReadPieces(reader, began) });
+        if (read.PackDensity?.Value > read.TrueDensity.Value)
         {
-            reader.Report(Packed, "Packed density: packed in a pot with gaps between, a litre cannot weigh more than a litre without gaps.");
+            reader.Report("packed", "Packed density: packed in a pot with gaps between, a litre cannot weigh more than a litre without gaps.");
         }
 
-        if (reader.Problems.Count > 0 || shelf is not { } group || density is null)
-        {
-            return null;
-        }
-
-        return began with
-        {
-            Name = name,
-            Group = group,
-            TrueDensity = density,
-            PackDensity = packed,
-            RoastLoss = loss,
-            Refuse = refuse,
-            Pieces = pieces,
-        };
+        return reader.Problems.Count > 0 ? null : read;
     }
 
-    private static List<Piece> ReadPieces(FieldReader reader, TypedForm shown, Ingredient began)
+    private static List<Piece> ReadPieces(FieldReader reader, Ingredient began)
     {
         List<Piece> pieces = [];
         for (int row = 0; row < MostRows; row++)
         {
-            string name = reader.Text(PieceField(row, "name"), FieldText.LongestName);
-            string massField = PieceField(row, "mass");
-            if (name.Length == 0 && !reader.Form.Has(massField))
-            {
-                continue;
-            }
-
-            if (name.Length == 0)
-            {
-                reader.Report(PieceField(row, "name"), "Say what one of them is called, like medium or stalk.");
-            }
-
-            double? kilograms = reader.Number(massField, "Weight of one", PieceMass, 0.00005, 20, "Weight of one: weigh a few and divide.");
-            if (kilograms is not { } one)
+            if (!IsTyped(reader.Form, row))
             {
                 continue;
             }
 
             // Matched by name, not by row: a row taken out must not hand its weight's source to the next.
-            bool trimmed = string.Equals(reader.Form[PieceField(row, "trimmed")], "1", StringComparison.Ordinal);
-            int was = began.Pieces.ToList().FindIndex(piece => string.Equals(piece.Name, name, StringComparison.Ordinal));
-            bool same = was >= 0 && string.Equals(reader.Form[massField].Trim(), shown[PieceField(was, "mass")], StringComparison.Ordinal);
-            pieces.Add(new Piece(name, same ? began.Pieces[was].Mass : Own(Mass.FromKilograms(one)), trimmed)
-            {
-                Plural = was >= 0 ? began.Pieces[was].Plural : name + "s",
-            });
+            FieldBinding<Piece>[] fields = OfPiece(row);
+            string name = PlainText.OneLine(reader.Form[fields[0].Row.Name]);
+            Piece? stored = began.Pieces.FirstOrDefault(piece => string.Equals(piece.Name, name, StringComparison.Ordinal));
+            Func<Piece, Piece> typed = stored is null ? fields.Read(reader) : fields.ReadKept(reader, stored, new Typing(reader.Units).Put(fields, stored).Form);
+            pieces.Add(typed((stored ?? new Piece(name, null!, false)) with { IsTrimmed = false }));
         }
 
         return pieces;
     }
 
-    private static Stated<T>? Read<T>(
-        FieldReader reader, TypedForm shown, string field, string what, Measure measure, double least, double most, Stated<T>? began, Func<double, T> make, string? missing = null)
+    private static bool IsTyped(TypedForm typed, int row) => OfPiece(row).Take(2).Any(field => PlainText.OneLine(typed[field.Row.Name]).Length > 0);
+
+    private static FieldBinding<Piece>[] OfPiece(int row)
     {
-        double? typed = reader.Number(field, what, measure, least, most, missing);
-        return began is not null && Typing.Unchanged(reader.Form, shown, field) ? began
-            : typed is { } si ? Own(make(si))
-            : null;
+        string prefix = string.Create(CultureInfo.InvariantCulture, $"piece-{row}-");
+        return
+        [
+            new TextRow(prefix + "name", "One is called") { Placeholder = "medium, stalk, …", Missing = "Say what one of them is called, like medium or stalk." }
+                .Of<Piece>(piece => piece.Name, (piece, name) => piece with { Name = name }),
+            (NumberRow.Mass(prefix + "mass", "and weighs", Measure.SmallMass, Piece.MassRange) with { Told = "Weight of one", Missing = "Weight of one: weigh a few and divide." })
+                .OfStated<Piece>(piece => piece.Mass, (piece, mass) => piece with { Mass = mass! }, CookSource),
+            new TickRow(prefix + "trimmed", "Weighed peeled").Of<Piece>(piece => piece.IsTrimmed, (piece, trimmed) => piece with { IsTrimmed = trimmed }),
+        ];
     }
 
-    private static Stated<T> Own<T>(T value) => new(value, value, value, Provenance.CookStated, CookSource);
-
-    private static Measure Same(string label, double scale) => new(new FieldUnit(label, scale), new FieldUnit(label, scale));
+    private static ShownField<Edit>[] Shown(IEnumerable<FieldBinding> fields) => [.. fields.Select(field => new ShownField<Edit>(field.Row, field))];
 }

@@ -23,7 +23,7 @@ public sealed class CutOptions
         StringBuilder html = new();
         foreach (IGrouping<IngredientGroup, Ingredient> shelf in larder.Ingredients.Where(ingredient => ingredient.IsOffered && which(ingredient)).GroupBy(ingredient => ingredient.Group))
         {
-            html.Append("<optgroup label=\"").Append(HtmlEncoder.Default.Encode(LarderText.Of(shelf.Key))).Append("\">");
+            html.Append("<optgroup label=\"").Append(HtmlEncoder.Default.Encode(IngredientFields.Shelf.LabelOf(shelf.Key))).Append("\">");
             foreach (Ingredient ingredient in shelf)
             {
                 listed.Add(ingredient.Id);

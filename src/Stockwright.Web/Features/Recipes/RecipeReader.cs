@@ -1,10 +1,7 @@
 using System.Globalization;
-using Stockwright.Evidence;
 using Stockwright.Larder;
 using Stockwright.Recipes;
-using Stockwright.Web.Features.Larder;
 using Stockwright.Web.Fields;
-using UnitsNet;
 
 namespace Stockwright.Web.Features.Recipes;
 
@@ -14,21 +11,19 @@ namespace Stockwright.Web.Features.Recipes;
 /// </summary>
 internal sealed class RecipeReader(FieldReader reader, StockRecipe began, LarderTable larder)
 {
-    public const string CookSource = "this kitchen's own recipe";
-
     private readonly TypedForm shown = RecipeFields.Write(began, reader.Units);
     private readonly List<int> rowOfLine = [];
 
     /// <summary>Reads the recipe; null when something has to be put right.</summary>
     public StockRecipe? Read()
     {
-        string name = reader.Name(RecipeFields.Name, "Give the recipe a name.");
-        string summary = reader.Text(RecipeFields.Summary, 400);
+        string name = RecipeFields.Name.Read(reader);
+        string summary = RecipeFields.Summary.Read(reader);
         List<RecipeLine> lines = ReadLines();
-        List<SimmerStage> stages = [.. began.Stages.Select(ReadStage)];
+        List<SimmerStage> stages = [.. began.Stages.Select((stage, index) => RecipeFields.OfStage(stage, index).ReadKept(reader, stage, shown)(stage))];
         RoastSetting? roast = ReadRoast();
-        TimeSpan? blanch = Minutes(RecipeFields.BlanchTime, "Blanching");
-        TimeSpan? soak = Minutes(RecipeFields.SoakTime, "Soaking");
+        TimeSpan? blanch = RecipeFields.BlanchTime.Read(reader);
+        TimeSpan? soak = RecipeFields.SoakTime.Read(reader);
         if (reader.Problems.Count > 0)
         {
             return null;
@@ -42,8 +37,8 @@ internal sealed class RecipeReader(FieldReader reader, StockRecipe began, Larder
             Stages = stages,
             Roast = roast,
             Blanch = blanch is not { } time ? null
-                : began.Blanch is { } setting && Typing.Unchanged(reader.Form, shown, RecipeFields.BlanchTime) ? setting
-                : new BlanchSetting(time, CookSource),
+                : began.Blanch is { } setting && Typing.Unchanged(reader.Form, shown, RecipeFields.BlanchTime.Name) ? setting
+                : new BlanchSetting(time, RecipeFields.CookSource),
             Soak = soak,
         };
         foreach ((string field, string message) in RecipeValidation.Check(read, larder))
@@ -57,126 +52,58 @@ internal sealed class RecipeReader(FieldReader reader, StockRecipe began, Larder
     private List<RecipeLine> ReadLines()
     {
         List<RecipeLine> lines = [];
-        int rows = RecipeFields.Lines(reader.Form);
-        for (int row = 0; row < rows; row++)
+        for (int row = 0; row < RecipeFields.Lines(reader.Form); row++)
         {
-            string id = reader.Form[RecipeFields.Line(row, "ingredient")].Trim();
-            string amountField = RecipeFields.Line(row, "amount");
-            if (id.Length == 0 && !reader.Form.Has(amountField))
+            string field = RecipeFields.Line(row, "ingredient");
+            string id = reader.Form[field].Trim();
+            if (id.Length == 0 && !reader.Form.Has(RecipeFields.Line(row, "amount")))
             {
                 continue;
             }
 
             if (id.Length == 0)
             {
-                reader.Report(RecipeFields.Line(row, "ingredient"), "Choose the ingredient.");
+                reader.Report(field, "Choose the ingredient.");
             }
             else if (!larder.TryFind(id, out _))
             {
-                reader.Report(RecipeFields.Line(row, "ingredient"), $"There is no {KitchenNumber.Quote(id)} in the larder. Choose one from the list.");
+                reader.Report(field, $"There is no {KitchenNumber.Quote(id)} in the larder. Choose one from the list.");
             }
 
-            Stated<Mass>? amount = ReadAmount(amountField, id, row);
-            RecipeLine? line = ReadLine(row, id, amount);
-            if (line is not null)
-            {
-                rowOfLine.Add(row);
-                lines.Add(line);
-            }
+            rowOfLine.Add(row);
+            lines.Add(ReadLine(row, id));
         }
 
         return lines;
     }
 
-    private Stated<Mass>? ReadAmount(string field, string id, int row)
+    private RecipeLine ReadLine(int row, string id)
     {
-        double? kilograms = reader.Number(field, "Amount", IngredientFields.PieceMass, 1e-6, 10, "Amount: how much for a litre of stock?");
-        if (kilograms is not { } typed)
-        {
-            return null;
-        }
-
         // Rows move, so the stored line is found by its ingredient: the row of the same place first.
-        int was = row < began.Lines.Count && Is(row, id) ? row : Enumerable.Range(0, began.Lines.Count).FirstOrDefault(index => Is(index, id), -1);
-        return was >= 0 && string.Equals(reader.Form[field].Trim(), shown[RecipeFields.Line(was, "amount")], StringComparison.Ordinal)
-            ? began.Lines[was].PerLitre
-            : Own(Mass.FromKilograms(typed));
-
-        bool Is(int index, string ingredient) => string.Equals(began.Lines[index].IngredientId, ingredient, StringComparison.Ordinal);
-    }
-
-    private RecipeLine? ReadLine(int row, string id, Stated<Mass>? amount)
-    {
-        LineRole? role = reader.Word(RecipeFields.Line(row, "role"), "Part", [.. RecipeText.Roles.Select(word => (word.Word, word.Value))]);
-        Preparation? preparation = reader.Word(
-            RecipeFields.Line(row, "preparation"), "Preparation", [.. RecipeText.Preparations.Select(word => (word.Word, word.Value))]);
-        string cut = reader.Text(RecipeFields.Line(row, "cut"), FieldText.LongestName);
-        string note = reader.Text(RecipeFields.Line(row, "note"), FieldText.LongestNote);
-        TimeSpan? before = Minutes(RecipeFields.Line(row, "before"), "Before the end");
-        string joinsWord = reader.Form[RecipeFields.Line(row, "joins")].Trim();
-        int stage = Enumerable.Range(0, began.Stages.Count)
-            .FirstOrDefault(index => string.Equals(RecipeFields.StageWord(index), joinsWord, StringComparison.Ordinal), -1);
-        JoinMoment? joins = stage >= 0
-            ? JoinMoment.WithStage
-            : reader.Word(RecipeFields.Line(row, "joins"), "Goes in", [.. RecipeText.Joins.Select(word => (word.Word, word.Value))]);
-        if (amount is null || role is not { } part || preparation is not { } done || joins is not { } moment)
+        IReadOnlyList<FieldBinding<RecipeLine>> fields = RecipeFields.OfLine(began, row);
+        RecipeLine? stored = began.Lines.Skip(row).Take(1).Concat(began.Lines).FirstOrDefault(IsOf);
+        Func<RecipeLine, RecipeLine> typed = stored is null ? fields.Read(reader) : fields.ReadKept(reader, stored, new Typing(reader.Units).Put(fields, stored).Form);
+        RecipeLine read = typed(new RecipeLine { IngredientId = id, Role = LineRole.Bones, PerLitre = null! });
+        return read with
         {
-            return null;
-        }
+            BeforeEnd = read.Joins == JoinMoment.BeforeEnd ? read.BeforeEnd : null,
 
-        return new RecipeLine
-        {
-            IngredientId = id,
-            Role = part,
-            PerLitre = amount,
-            Preparation = done,
-            Joins = moment,
-            BeforeEnd = moment == JoinMoment.BeforeEnd ? before : null,
-            Stage = Math.Max(0, stage),
-            Cut = cut,
-            IsOptional = string.Equals(reader.Form[RecipeFields.Line(row, "optional")], "1", StringComparison.Ordinal),
-            Note = KeepsNote(id, note) ? note : null,
-            Refuse = began.Lines.FirstOrDefault(line => string.Equals(line.IngredientId, id, StringComparison.Ordinal) && string.Equals(line.Cut, cut, StringComparison.Ordinal))?.Refuse,
+            // A word of advice goes with its ingredient, and leaves when another takes its place.
+            Note = began.Lines.Any(line => IsOf(line) && string.Equals(line.Note, read.Note, StringComparison.Ordinal)) ? read.Note : null,
+            Refuse = began.Lines.FirstOrDefault(line => IsOf(line) && string.Equals(line.Cut, read.Cut, StringComparison.Ordinal))?.Refuse,
         };
-    }
 
-    /// <summary>A word of advice goes with its ingredient, and leaves when another takes its place.</summary>
-    private bool KeepsNote(string id, string note) => note.Length > 0 && began.Lines.Any(line =>
-        string.Equals(line.IngredientId, id, StringComparison.Ordinal) && string.Equals(line.Note, note, StringComparison.Ordinal));
-
-    /// <summary>The usual range grows to hold what the cook asks for.</summary>
-    private SimmerStage ReadStage(SimmerStage stage, int index)
-    {
-        string temperatureField = RecipeFields.Stage(index, "temperature");
-        string hoursField = RecipeFields.Stage(index, "hours");
-        double? kelvins = reader.Number(temperatureField, stage.Name, Measure.Temperature, 293.15, 398.15, $"{stage.Name}: how hot?");
-        double? seconds = reader.Number(hoursField, stage.Name, Measure.Hours, 60, 72 * 3600, $"{stage.Name}: how long?");
-        if (kelvins is not { } hot || seconds is not { } length)
-        {
-            return stage;
-        }
-
-        Temperature target = Typing.Unchanged(reader.Form, shown, temperatureField) ? stage.Target : Temperature.FromKelvins(hot);
-        TimeSpan time = Typing.Unchanged(reader.Form, shown, hoursField) ? stage.Time : TimeSpan.FromSeconds(length);
-        return stage with
-        {
-            Least = target < stage.Least ? target : stage.Least,
-            Target = target,
-            Most = target > stage.Most ? target : stage.Most,
-            ShortestTime = time < stage.ShortestTime ? time : stage.ShortestTime,
-            Time = time,
-            LongestTime = time > stage.LongestTime ? time : stage.LongestTime,
-        };
+        bool IsOf(RecipeLine line) => string.Equals(line.IngredientId, id, StringComparison.Ordinal);
     }
 
     private RoastSetting? ReadRoast()
     {
-        double? kelvins = reader.Number(RecipeFields.RoastTemperature, "Oven", Measure.Temperature, 353.15, 573.15);
-        TimeSpan? minutes = Minutes(RecipeFields.RoastTime, "Roasting");
-        TimeSpan? vegetables = Minutes(RecipeFields.RoastVegetables, "Vegetables join");
-        TimeSpan? paste = Minutes(RecipeFields.RoastPaste, "Paste joins");
-        bool hasTemperature = reader.Form.Has(RecipeFields.RoastTemperature);
-        bool hasTime = reader.Form.Has(RecipeFields.RoastTime);
+        int before = reader.Problems.Count;
+        RoastSetting blank = new(default, default, default, default, null, null, RecipeFields.CookSource);
+        Func<RoastSetting, RoastSetting> typed = began.Roast is { } kept ? RecipeFields.OfRoast.ReadKept(reader, kept, shown) : RecipeFields.OfRoast.Read(reader);
+        RoastSetting read = typed((began.Roast ?? blank) with { VegetablesJoinBeforeEnd = null, PasteJoinsBeforeEnd = null });
+        bool hasTemperature = reader.Form.Has(RecipeFields.RoastTemperature.Name);
+        bool hasTime = reader.Form.Has(RecipeFields.RoastTime.Name);
         if (!hasTemperature && !hasTime)
         {
             return null;
@@ -185,40 +112,20 @@ internal sealed class RecipeReader(FieldReader reader, StockRecipe began, Larder
         if (!hasTemperature || !hasTime)
         {
             reader.Report(
-                hasTime ? RecipeFields.RoastTemperature : RecipeFields.RoastTime,
+                (hasTime ? (FieldRow)RecipeFields.RoastTemperature : RecipeFields.RoastTime).Name,
                 "Roasting needs both the oven's heat and the time. Empty both for no roasting.");
         }
 
-        if (kelvins is not { } hot || minutes is not { } time)
-        {
-            return null;
-        }
-
-        if (vegetables > time || paste > time)
+        bool early = read.VegetablesJoinBeforeEnd > read.Time;
+        if (reader.Problems.Count == before && (early || read.PasteJoinsBeforeEnd > read.Time))
         {
             reader.Report(
-                vegetables > time ? RecipeFields.RoastVegetables : RecipeFields.RoastPaste,
+                (early ? RecipeFields.RoastVegetables : RecipeFields.RoastPaste).Name,
                 "This joins earlier than the roasting begins. It must be within the roasting time.");
         }
 
-        RoastSetting usual = began.Roast ?? new RoastSetting(Temperature.FromKelvins(hot), time, time, time, vegetables, paste, CookSource);
-        bool unchanged = Typing.Unchanged(reader.Form, shown, RecipeFields.RoastTemperature, RecipeFields.RoastTime, RecipeFields.RoastVegetables, RecipeFields.RoastPaste);
-        return unchanged && began.Roast is not null
-            ? began.Roast
-            : usual with
-            {
-                OvenTemperature = Typing.Unchanged(reader.Form, shown, RecipeFields.RoastTemperature) ? usual.OvenTemperature : Temperature.FromKelvins(hot),
-                ShortestTime = time < usual.ShortestTime ? time : usual.ShortestTime,
-                Time = time,
-                LongestTime = time > usual.LongestTime ? time : usual.LongestTime,
-                VegetablesJoinBeforeEnd = vegetables,
-                PasteJoinsBeforeEnd = paste,
-                Source = CookSource,
-            };
+        return read == began.Roast ? read : read with { Source = RecipeFields.CookSource };
     }
-
-    private TimeSpan? Minutes(string field, string what) =>
-        reader.Number(field, what, Measure.Minutes, 60, 72 * 3600) is { } seconds ? TimeSpan.FromSeconds(Math.Round(seconds, 3)) : null;
 
     /// <summary>The form's field for a field of the validation, for instance <c>Lines[2].PerLitre</c>.</summary>
     private string FieldOf(string field)
@@ -242,15 +149,13 @@ internal sealed class RecipeReader(FieldReader reader, StockRecipe began, Larder
 
         return field switch
         {
-            "Name" => RecipeFields.Name,
-            "Roast.OvenTemperature" => RecipeFields.RoastTemperature,
-            "Blanch.Time" => RecipeFields.BlanchTime,
-            "Soak" => RecipeFields.SoakTime,
+            "Name" => RecipeFields.Name.Name,
+            "Roast.OvenTemperature" => RecipeFields.RoastTemperature.Name,
+            "Blanch.Time" => RecipeFields.BlanchTime.Name,
+            "Soak" => RecipeFields.SoakTime.Name,
             "Lines" => "lines",
-            _ when field.StartsWith("Roast", StringComparison.Ordinal) => RecipeFields.RoastTime,
+            _ when field.StartsWith("Roast", StringComparison.Ordinal) => RecipeFields.RoastTime.Name,
             _ => "",
         };
     }
-
-    private static Stated<T> Own<T>(T value) => new(value, value, value, Provenance.CookStated, CookSource);
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using Stockwright.Evidence;
 using Stockwright.Measures;
 using Stockwright.Recipes;
-using Stockwright.Web.Fields;
 using UnitsNet;
 
 namespace Stockwright.Web.Features.Recipes;
@@ -10,29 +9,6 @@ namespace Stockwright.Web.Features.Recipes;
 /// <summary>Recipes in words.</summary>
 internal static class RecipeText
 {
-    public static readonly (string Word, LineRole Value, string Text)[] Roles =
-    [
-        ("bones", LineRole.Bones, "Bones, or the body of the stock"), ("mirepoix", LineRole.Mirepoix, "Mirepoix"), ("aromatics", LineRole.Aromatics, "Herbs and spices"),
-        ("acid", LineRole.Acid, "Wine or vinegar"), ("paste", LineRole.Paste, "Tomato paste"), ("trimmings", LineRole.Trimmings, "Saved trimmings"),
-        ("fat", LineRole.Fat, "Butter or oil"), ("seasoning", LineRole.Seasoning, "Salt, to season"),
-    ];
-
-    public static readonly (string Word, Preparation Value, string Text)[] Preparations =
-    [
-        ("none", Preparation.None, "as it is, washed"), ("roast", Preparation.Roast, "roasted"), ("blanch", Preparation.Blanch, "blanched"),
-        ("sweat", Preparation.Sweat, "sweated in the pot"), ("soak", Preparation.Soak, "soaked"),
-    ];
-
-    public static readonly (string Word, JoinMoment Value, string Text)[] Joins =
-    [
-        ("start", JoinMoment.Start, "with the cold water"), ("skimmed", JoinMoment.AfterFirstSkim, "when the first scum is off"), ("end", JoinMoment.BeforeEnd, "minutes before the end"),
-    ];
-
-    public static ChoiceOption[] Options<T>((string Word, T Value, string Text)[] words) => [.. words.Select(word => new ChoiceOption(word.Word, word.Text))];
-
-    public static string Of<T>((string Word, T Value, string Text)[] words, T value)
-        where T : struct, Enum => Array.Find(words, word => EqualityComparer<T>.Default.Equals(word.Value, value)).Text;
-
     /// <summary>What is done to a line and when it goes in, for instance <c>roasted, broken up, in for the last 1 h</c>.</summary>
     public static string Doing(RecipeLine line, StockRecipe recipe)
     {
@@ -44,7 +20,7 @@ internal static class RecipeText
 
         if (line.Preparation != Preparation.None)
         {
-            words.Add(Of(Preparations, line.Preparation));
+            words.Add(RecipeFields.Prepared.LabelOf(line.Preparation));
         }
 
         switch (line.Joins)

@@ -28,6 +28,6 @@ public sealed class SiteRangeTests
         Assert.Equal(taken, PlanQuery.Parse(TypedForm.Empty.With(field, typed), TestBook.London, UnitSystem.Metric, TestBook.Now).Problems.Count == 0);
         FieldReader reader = new(TypedForm.Empty.With("name", "Home").With("zone", "Europe/London").With(field, typed), UnitSystem.Metric);
         KitchenDetails stored = new("Home", "Europe/London", new KitchenSite());
-        Assert.Equal(taken, SiteFields.Read(reader, stored) is not null);
+        Assert.Equal(taken, SiteFields.Form.Read(reader, "", stored) is not null);
     }
 }
