@@ -10,7 +10,7 @@ namespace Stockwright.Larder;
 public sealed record Piece(string Name, Stated<Mass> Mass, bool IsTrimmed)
 {
     /// <summary>Lightest and heaviest piece accepted.</summary>
-    public static readonly (Mass Least, Mass Most) MassRange = (Mass.FromMilligrams(50), Mass.FromKilograms(20));
+    public static readonly (Mass Least, Mass Most) MassRange = (UnitsNet.Mass.FromMilligrams(50), UnitsNet.Mass.FromKilograms(20));
 
     /// <summary>Name for more than one, for instance <c>medium onions</c> or <c>leaves</c>.</summary>
     public string Plural { get; init; } = Name + "s";
