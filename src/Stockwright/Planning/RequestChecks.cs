@@ -79,7 +79,7 @@ internal static class RequestChecks
         foreach (Tray tray in request.Trays)
         {
             problems.Require(
-                tray.Count is >= 1 and <= Tray.CountRange.Most && Fits(tray.InnerLength, Tray.SideRange) && Fits(tray.InnerWidth, Tray.SideRange),
+                tray.Count >= Tray.CountRange.Least && tray.Count <= Tray.CountRange.Most && Fits(tray.InnerLength, Tray.SideRange) && Fits(tray.InnerWidth, Tray.SideRange),
                 PlanPart.Trays,
                 ProblemCode.TraySize,
                 Figure.Of(tray.Name),
