@@ -83,6 +83,8 @@ builder.Services.AddOpenApi(document =>
 {
     document.AddSchemaTransformer(EntryInput.Describe);
     document.Describe<PlanInput>(PlanFields.All);
+    document.Describe<CoolingInput>(CoolingFields.All);
+    document.Describe<CoolingStepInput>(StepFields.All);
     document.AddDocumentTransformer((description, _, _) =>
     {
         description.Info.Title = "Stockwright";
@@ -100,7 +102,7 @@ builder.Services.AddSingleton<JudgeStock>(StockOutlook.Of);
 builder.Services.AddScoped<PlanService>();
 builder.Services.AddSingleton(new PageUnits(PlanLinks.Page, PlanQuery.InUnits));
 builder.Services.AddSingleton(new PageUnits(CoolingWriter.Page, CoolingWriter.InUnits));
-builder.Services.AddSingleton(new PageUnits(StrengthLinks.Page, StrengthLinks.InUnits));
+builder.Services.AddSingleton(new PageUnits(StrengthLinks.Page, StrengthFields.InUnits));
 builder.Services.AddSingleton(new PageUnits(KeepingService.Page, KeepingFields.InUnits));
 builder.Services.AddBatches();
 

@@ -68,6 +68,9 @@ public record FieldRow(string Name, string Label)
     /// <summary>How it is measured; null for what is no number.</summary>
     public virtual Measure? Measured => null;
 
+    /// <summary>How it is measured where that differs between the systems; else null.</summary>
+    public Measure? Turned => Measured is { } measure && measure.Metric != measure.Us ? measure : null;
+
     /// <summary>What there is to choose from.</summary>
     public virtual IReadOnlyList<ChoiceOption> Options => [];
 
@@ -89,6 +92,14 @@ public record FieldRow(string Name, string Label)
         : $"; {measure.Metric.Label} or {measure.Us.Label}";
 }
 
+/// <summary>One of the things of a kitchen, in a list the page fills; read by hand.</summary>
+/// <param name="Name">As in links, forms and the interface.</param>
+/// <param name="Label">As on the page.</param>
+public sealed record ChosenRow(string Name, string Label) : FieldRow(Name, Label)
+{
+    public override FieldKind Kind => FieldKind.List;
+}
+
 /// <summary>A field that holds a value of one type.</summary>
 /// <typeparam name="T">A quantity, a number, a word's value, a day.</typeparam>
 /// <param name="Name">As in links, forms and the interface.</param>
@@ -99,7 +110,13 @@ public abstract record FieldRow<T>(string Name, string Label) : FieldRow(Name, L
     /// <summary>What counts when it is left blank, where no record says so.</summary>
     public T? Blank { get; init; }
 
-    public override string? BlankIn(UnitSystem units) => Blank is { } value ? Text(value, units, NumberRow.Short) : null;
+    /// <summary>Relative tolerance of the blank's value as it is shown.</summary>
+    public double BlankTolerance { get; init; } = NumberRow.Short;
+
+    public override string? BlankIn(UnitSystem units) => Blank is { } value ? Text(value, units, BlankTolerance) : null;
+
+    /// <summary>The value typed, or what counts for a blank; also when it is wrong and reported.</summary>
+    internal T ReadOrBlank(FieldReader reader) => Read(reader) ?? Blank.GetValueOrDefault();
 
     /// <summary>The value typed; null when it is blank, or wrong and reported.</summary>
     /// <param name="reader">The form.</param>

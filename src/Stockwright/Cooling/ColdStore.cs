@@ -5,6 +5,12 @@ namespace Stockwright.Cooling;
 /// <summary>A fridge, cold room or blast chiller: cold air with a machine of limited strength behind it.</summary>
 public sealed record ColdStore
 {
+    /// <summary>Coldest and warmest air of a cold store.</summary>
+    public static readonly (Temperature Least, Temperature Most) AirRange = (Temperature.FromDegreesCelsius(-40), Temperature.FromDegreesCelsius(15));
+
+    /// <summary>Weakest and strongest machine.</summary>
+    public static readonly (Power Least, Power Most) CapacityRange = (Power.FromWatts(1), Power.FromWatts(100_000));
+
     /// <summary>What the cook calls it.</summary>
     public required string Name { get; init; }
 

@@ -9,6 +9,18 @@ namespace Stockwright.Cooling;
 /// <summary>The stock to be cooled.</summary>
 public sealed record CoolingCase
 {
+    /// <summary>Least and most stock that is cooled.</summary>
+    public static readonly (Volume Least, Volume Most) VolumeRange = (Volume.FromLiters(0.1), Volume.FromLiters(500));
+
+    /// <summary>Coldest and hottest stock a course begins with.</summary>
+    public static readonly (Temperature Least, Temperature Most) StartRange = (Temperature.FromDegreesCelsius(5), Temperature.FromDegreesCelsius(105));
+
+    /// <summary>Coldest and hottest temperature a stock sets at.</summary>
+    public static readonly (Temperature Least, Temperature Most) SettingRange = (Temperature.FromDegreesCelsius(0), Temperature.FromDegreesCelsius(60));
+
+    /// <summary>Least and most fat that floats on it.</summary>
+    public static readonly (Mass Least, Mass Most) FatRange = (Mass.Zero, Mass.FromKilograms(50));
+
     /// <summary>How much, as if measured cold; 0.1 to 500 L.</summary>
     public required Volume Volume { get; init; }
 

@@ -7,21 +7,20 @@ namespace Stockwright.Cooling;
 /// <summary>What is wrong with a question, in the cook's words.</summary>
 internal static class CoolingChecks
 {
-    private const double MostLitres = 500;
-    private const double MostKilograms = 2000;
+    private static readonly double MostKilograms = CoolingStep.AddedRange.Most.Kilograms;
 
     internal static IReadOnlyList<CoolingProblem> Problems(CoolingCase stock, CoolingMethod method)
     {
         List<CoolingProblem> problems = [];
-        Within(problems, "litres", stock.Volume.Liters, 0.1, MostLitres, "The volume of stock", "L");
-        Within(problems, "start", stock.Start.DegreesCelsius, 5, 105, "The starting temperature", "°C");
+        Within(problems, "litres", stock.Volume.Liters, CoolingCase.VolumeRange.Least.Liters, CoolingCase.VolumeRange.Most.Liters, "The volume of stock", "L");
+        Within(problems, "start", stock.Start.DegreesCelsius, CoolingCase.StartRange.Least.DegreesCelsius, CoolingCase.StartRange.Most.DegreesCelsius, "The starting temperature", "°C");
         Within(problems, "room", stock.Site.Room.DegreesCelsius, 0, 50, "The room temperature", "°C");
         Within(problems, "tap", stock.Site.TapWater.DegreesCelsius, 0, 40, "The tap temperature", "°C");
         Within(problems, "humidity", stock.Site.Humidity.DecimalFractions, 0, 1, "The humidity", "(as a fraction)");
         Within(problems, "altitude", stock.Site.Altitude.Meters, -400, 5000, "The altitude", "m");
         if (stock.Setting is { } setting)
         {
-            Within(problems, "setting", setting.Value.DegreesCelsius, 0, 60, "The setting temperature", "°C");
+            Within(problems, "setting", setting.Value.DegreesCelsius, CoolingCase.SettingRange.Least.DegreesCelsius, CoolingCase.SettingRange.Most.DegreesCelsius, "The setting temperature", "°C");
         }
 
         if (method.Steps.Count == 0)
@@ -52,14 +51,14 @@ internal static class CoolingChecks
     {
         Within(problems, field + "-added-ice", step.IceAdded.Kilograms, 0, MostKilograms, "The ice added", "kg");
         Within(problems, field + "-added-water", step.WaterAdded.Kilograms, 0, MostKilograms, "The water added", "kg");
-        Within(problems, field + "-wands", step.Wands, 0, 10, "The number of wands", "");
+        Within(problems, field + "-wands", step.Wands, CoolingStep.WandsRange.Least, CoolingStep.WandsRange.Most, "The number of wands", "");
         if (step.Wands > 0)
         {
-            Within(problems, field + "-wand-kg", step.Wand.Water.Kilograms, 0.1, 20, "The water in a wand", "kg");
-            Within(problems, field + "-wand-start", step.Wand.Start.DegreesCelsius, -40, 0, "The temperature of a frozen wand", "°C");
+            Within(problems, field + "-wand-kg", step.Wand.Water.Kilograms, FrozenWand.WaterRange.Least.Kilograms, FrozenWand.WaterRange.Most.Kilograms, "The water in a wand", "kg");
+            Within(problems, field + "-wand-start", step.Wand.Start.DegreesCelsius, FrozenWand.StartRange.Least.DegreesCelsius, FrozenWand.StartRange.Most.DegreesCelsius, "The temperature of a frozen wand", "°C");
         }
 
-        if (step.Pour is not null && Within(problems, field + "-count", count, 1, 1000, "The number of vessels", ""))
+        if (step.Pour is not null && Within(problems, field + "-count", count, 1, PourInto.MostVessels, "The number of vessels", ""))
         {
             Holds(problems, field + "-pour", vessel, count, litres);
         }
@@ -78,12 +77,12 @@ internal static class CoolingChecks
 
         if (step.For is { } time)
         {
-            Within(problems, field + "-minutes", time.TotalMinutes, 0, 2880, "The time of a step", "minutes");
+            Within(problems, field + "-minutes", time.TotalMinutes, CoolingStep.TimeRange.Least.TotalMinutes, CoolingStep.TimeRange.Most.TotalMinutes, "The time of a step", "minutes");
         }
 
         if (step.Until is { } until)
         {
-            Within(problems, field + "-until", until.DegreesCelsius, 0, 100, "The temperature a step ends at", "°C");
+            Within(problems, field + "-until", until.DegreesCelsius, CoolingStep.UntilRange.Least.DegreesCelsius, CoolingStep.UntilRange.Most.DegreesCelsius, "The temperature a step ends at", "°C");
         }
 
         if (!isLast && step.For is null && step.Until is null)
@@ -111,8 +110,8 @@ internal static class CoolingChecks
                 Within(problems, field + "-water", sink.Water.Kilograms, 0.5, MostKilograms, "The water in the sink", "kg");
                 break;
             case CoolingPlace.ColdAir { Store: var store }:
-                Within(problems, field + "-air", store.Air.DegreesCelsius, -40, 15, $"The air of the {store.Name}", "°C");
-                Within(problems, field + "-watts", (double)store.Capacity.Watts, 1, 100_000, $"The strength of the {store.Name}", "W");
+                Within(problems, field + "-air", store.Air.DegreesCelsius, ColdStore.AirRange.Least.DegreesCelsius, ColdStore.AirRange.Most.DegreesCelsius, $"The air of the {store.Name}", "°C");
+                Within(problems, field + "-watts", (double)store.Capacity.Watts, (double)ColdStore.CapacityRange.Least.Watts, (double)ColdStore.CapacityRange.Most.Watts, $"The strength of the {store.Name}", "W");
                 Within(problems, field + "-leak", store.LeakWattsPerKelvin, 0, 1000, $"The leak of the {store.Name}", "W/K");
                 Within(problems, field + "-heat-capacity", store.HeatCapacity.JoulesPerKelvin, 1000, 1e8, $"The heat capacity of the {store.Name}", "J/K");
                 Within(problems, field + "-speed", store.AirSpeed.MetersPerSecond, 0, 15, "The speed of the air", "m/s");

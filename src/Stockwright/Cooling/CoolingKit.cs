@@ -10,6 +10,12 @@ public sealed record OwnedVessels(CoolingVessel Vessel, int Count);
 /// <summary>What a kitchen has to cool with.</summary>
 public sealed record CoolingKit
 {
+    /// <summary>Least and most ice at hand.</summary>
+    public static readonly (Mass Least, Mass Most) IceRange = CoolingStep.AddedRange;
+
+    /// <summary>Fewest and most vessels of one kind.</summary>
+    public static readonly (int Least, int Most) VesselCountRange = (0, 200);
+
     /// <summary>True when there is a sink or tub the pot can stand in.</summary>
     public bool HasSink { get; init; } = true;
 

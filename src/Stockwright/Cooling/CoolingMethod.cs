@@ -33,6 +33,12 @@ public abstract record CoolingPlace
 /// <param name="Start">Temperature it comes out of the freezer with, -40 to 0 °C.</param>
 public sealed record FrozenWand(Mass Water, Temperature Start)
 {
+    /// <summary>Least and most water in a wand.</summary>
+    public static readonly (Mass Least, Mass Most) WaterRange = (Mass.FromKilograms(0.1), Mass.FromKilograms(20));
+
+    /// <summary>Coldest and warmest wand out of a freezer.</summary>
+    public static readonly (Temperature Least, Temperature Most) StartRange = (Temperature.FromDegreesCelsius(-40), Temperature.FromDegreesCelsius(0));
+
     /// <summary>A 2 L wand from a freezer at -18 °C, 1.83 kg of water.</summary>
     public static FrozenWand TwoLitres { get; } = new(Mass.FromKilograms(1.83), Temperature.FromDegreesCelsius(-18));
 }
@@ -40,7 +46,17 @@ public sealed record FrozenWand(Mass Water, Temperature Start)
 /// <summary>Pouring into other vessels, shared out evenly.</summary>
 /// <param name="Vessel">Each of them.</param>
 /// <param name="Count">How many, one or more.</param>
-public sealed record PourInto(CoolingVessel Vessel, int Count);
+public sealed record PourInto(CoolingVessel Vessel, int Count)
+{
+    /// <summary>Most vessels stock is shared out to.</summary>
+    public const int MostVessels = 1000;
+
+    /// <summary>Fewest and most vessels a cook says.</summary>
+    public static readonly (int Least, int Most) CountRange = (1, 200);
+
+    /// <summary>How deep stock may be asked to stand.</summary>
+    public static readonly (Length Least, Length Most) DepthRange = (Length.FromCentimeters(0.5), CoolingVessel.PanDepthRange.Most);
+}
 
 /// <summary>
 /// One step of cooling. It begins with what is done at once (pouring, adding ice or water, putting in a wand), then the
@@ -48,6 +64,18 @@ public sealed record PourInto(CoolingVessel Vessel, int Count);
 /// </summary>
 public sealed record CoolingStep
 {
+    /// <summary>Least and most ice or water at one time.</summary>
+    public static readonly (Mass Least, Mass Most) AddedRange = (Mass.Zero, Mass.FromKilograms(2000));
+
+    /// <summary>Fewest and most wands in a vessel.</summary>
+    public static readonly (int Least, int Most) WandsRange = (0, 10);
+
+    /// <summary>Shortest and longest step.</summary>
+    public static readonly (TimeSpan Least, TimeSpan Most) TimeRange = (TimeSpan.Zero, TimeSpan.FromHours(48));
+
+    /// <summary>Coldest and hottest end of a step.</summary>
+    public static readonly (Temperature Least, Temperature Most) UntilRange = (Temperature.FromDegreesCelsius(0), Temperature.FromDegreesCelsius(100));
+
     /// <summary>Where it stands.</summary>
     public required CoolingPlace Place { get; init; }
 

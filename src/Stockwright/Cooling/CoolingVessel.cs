@@ -7,6 +7,15 @@ namespace Stockwright.Cooling;
 /// <summary>What stock cools in: a pot, a pan, a tub or a jar.</summary>
 public sealed record CoolingVessel
 {
+    /// <summary>Shortest and longest side of a pan.</summary>
+    public static readonly (Length Least, Length Most) PanSideRange = (Length.FromCentimeters(5), Length.FromCentimeters(100));
+
+    /// <summary>Shallowest and deepest pan.</summary>
+    public static readonly (Length Least, Length Most) PanDepthRange = (Length.FromCentimeters(1), Length.FromCentimeters(40));
+
+    /// <summary>Smallest and largest tub.</summary>
+    public static readonly (Volume Least, Volume Most) TubRange = (Volume.FromLiters(0.05), Volume.FromLiters(30));
+
     private const double SteelConductivity = 15;
     private const double SteelDensity = 7900;
     private const double PlasticConductivity = 0.3;
@@ -97,9 +106,9 @@ public sealed record CoolingVessel
     /// <exception cref="ArgumentOutOfRangeException">A measure lies outside its range.</exception>
     public static CoolingVessel Pan(Length length, Length width, Length depth)
     {
-        double l = PhysicsRange.Within(length.Centimeters, 5, 100, "cm", "The length of a pan", nameof(length)) / 100;
-        double w = PhysicsRange.Within(width.Centimeters, 5, 100, "cm", "The width of a pan", nameof(width)) / 100;
-        double d = PhysicsRange.Within(depth.Centimeters, 1, 40, "cm", "The depth of a pan", nameof(depth)) / 100;
+        double l = PhysicsRange.Within(length.Centimeters, PanSideRange.Least.Centimeters, PanSideRange.Most.Centimeters, "cm", "The length of a pan", nameof(length)) / 100;
+        double w = PhysicsRange.Within(width.Centimeters, PanSideRange.Least.Centimeters, PanSideRange.Most.Centimeters, "cm", "The width of a pan", nameof(width)) / 100;
+        double d = PhysicsRange.Within(depth.Centimeters, PanDepthRange.Least.Centimeters, PanDepthRange.Most.Centimeters, "cm", "The depth of a pan", nameof(depth)) / 100;
         double steel = ((l * w) + (2 * (l + w) * d)) * 0.0007 * SteelDensity;
         return Make("steel pan", null, (length, width), l * w * d, 0.0007 / SteelConductivity, steel, 500, 0.3) with
         {
@@ -113,7 +122,7 @@ public sealed record CoolingVessel
     /// <exception cref="ArgumentOutOfRangeException">The volume lies outside that range.</exception>
     public static CoolingVessel Tub(Volume capacity)
     {
-        double cubicMetres = Litres(capacity, 0.05, 30, "a tub", nameof(capacity)) / 1000;
+        double cubicMetres = Litres(capacity, TubRange.Least.Liters, TubRange.Most.Liters, "a tub", nameof(capacity)) / 1000;
         double diameter = Math.Cbrt(4 * cubicMetres / Math.PI);
         double plastic = 1.5 * Math.PI * diameter * diameter * 0.001 * 920;
         return Make("plastic tub", diameter, null, cubicMetres, 0.001 / PlasticConductivity, plastic, 1900, 0.92) with

@@ -9,7 +9,17 @@ namespace Stockwright.Keeping;
 /// <summary>A portion to freeze or thaw: a round tub or jar, or a bag lying flat.</summary>
 /// <param name="Diameter">Diameter; null for a flat bag, cold on both faces and wide against its thickness.</param>
 /// <param name="Height">Height of what is in it, or thickness of the bag.</param>
-public sealed record FrozenPortion(Length? Diameter, Length Height);
+public sealed record FrozenPortion(Length? Diameter, Length Height)
+{
+    /// <summary>Smallest and largest portion.</summary>
+    public static readonly (Volume Least, Volume Most) VolumeRange = (Volume.FromMilliliters(20), Volume.FromLiters(30));
+
+    /// <summary>Narrowest and widest tub or jar.</summary>
+    public static readonly (Length Least, Length Most) WidthRange = (Length.FromCentimeters(2), Length.FromCentimeters(60));
+
+    /// <summary>Thinnest and thickest bag.</summary>
+    public static readonly (Length Least, Length Most) ThicknessRange = (Length.FromCentimeters(0.5), Length.FromCentimeters(30));
+}
 
 /// <summary>How long it takes.</summary>
 /// <param name="Time">By the enthalpy method; the band comes from film, size and what has thawed (equation C.57 in docs/equations-cooling.md).</param>
@@ -22,6 +32,12 @@ public static class FreezingTime
 {
     /// <summary>Coldest and warmest freezer taken, for freezing in and for what comes out of it.</summary>
     public static readonly (Temperature Least, Temperature Most) FreezerRange = (Temperature.FromDegreesCelsius(-80), Temperature.FromDegreesCelsius(-12));
+
+    /// <summary>Coldest and hottest portion put into a freezer.</summary>
+    public static readonly (Temperature Least, Temperature Most) StartRange = (Temperature.FromDegreesCelsius(0), Temperature.FromDegreesCelsius(100));
+
+    /// <summary>Coldest and warmest fridge a portion thaws in.</summary>
+    public static readonly (Temperature Least, Temperature Most) FridgeRange = (Temperature.FromDegreesCelsius(0.5), Temperature.FromDegreesCelsius(15));
 
     /// <summary>What takes longer has no figure: it lies in something hardly colder or warmer than it is to get.</summary>
     public static readonly TimeSpan Longest = TimeSpan.FromDays(60);

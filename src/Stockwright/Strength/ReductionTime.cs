@@ -16,6 +16,12 @@ public sealed record ReductionTimeEstimate(Band<TimeSpan> Time, MassFlow Rate, b
 /// <summary>Time to boil water off in an open pan (B.32): at the boil the hob's power decides, below it the surface does.</summary>
 public static class ReductionTime
 {
+    /// <summary>Lowest and highest setting of a hob.</summary>
+    public static readonly (Ratio Least, Ratio Most) SettingRange = (Ratio.FromPercent(5), Ratio.FromPercent(100));
+
+    /// <summary>Coldest and hottest reduction.</summary>
+    public static readonly (Temperature Least, Temperature Most) TemperatureRange = (Temperature.FromDegreesCelsius(60), Temperature.FromDegreesCelsius(110));
+
     /// <summary>Time to lose a mass of water.</summary>
     /// <param name="lost">Water to go, from <see cref="ReducedStock.Lost"/>.</param>
     /// <param name="volume">Stock in the pan at the start: what the walls are wetted by.</param>

@@ -35,6 +35,15 @@ public sealed record RefractometerEstimate(Stated<Ratio> Gelatin, Stated<Ratio> 
 /// </summary>
 public static class Refractometer
 {
+    /// <summary>Lowest and highest reading.</summary>
+    public static readonly (double Least, double Most) BrixRange = (0, 95);
+
+    /// <summary>Lowest and highest end of a scale.</summary>
+    public static readonly (double Least, double Most) ScaleRange = (1, 95);
+
+    /// <summary>Fewest and most parts of water stirred in.</summary>
+    public static readonly (double Least, double Most) WaterRange = (0, 20);
+
     /// <summary>Degrees one per cent of salt adds (NaCl 0.00175 over sucrose 0.00144 [from memory]).</summary>
     internal const double BrixPerSaltPercent = 1.2;
 

@@ -8,6 +8,18 @@ namespace Stockwright.Strength;
 /// <param name="Salt">Salt added, by mass; juices and minerals of the bones are not counted.</param>
 public sealed record StockAmount(Volume Volume, Ratio Gelatin, Ratio Salt = default)
 {
+    /// <summary>Least and most stock a sum is made with.</summary>
+    public static readonly (Volume Least, Volume Most) VolumeRange = (Volume.FromMilliliters(10), Volume.FromLiters(1000));
+
+    /// <summary>Least and most glace.</summary>
+    public static readonly (Volume Least, Volume Most) GlaceRange = (Volume.FromMilliliters(1), Volume.FromLiters(100));
+
+    /// <summary>Least and most gelatin by mass.</summary>
+    public static readonly (Ratio Least, Ratio Most) GelatinRange = (Ratio.Zero, Ratio.FromPercent(60));
+
+    /// <summary>Least and most salt by mass.</summary>
+    public static readonly (Ratio Least, Ratio Most) SaltRange = (Ratio.Zero, Ratio.FromPercent(20));
+
     private const double WaterKilogramsPerLitre = 0.998;
     private const double PerPercent = 0.0029;
 

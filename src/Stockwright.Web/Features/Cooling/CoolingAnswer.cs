@@ -1,3 +1,4 @@
+using Stockwright.Kitchen;
 using Stockwright.Cooling;
 using Stockwright.Cooling.Growth;
 using Stockwright.Cooling.Limits;
@@ -52,8 +53,13 @@ public sealed record CoolingAnswer(
 /// <param name="Home">The home limit, whether or not there is an answer.</param>
 /// <param name="Answer">The answer, or null.</param>
 /// <param name="Problems">What has to be put right.</param>
-public sealed record CoolingView(Fields.TypedForm Typed, UnitSystem Units, CoolingLimit Home, CoolingAnswer? Answer, IReadOnlyList<InputProblem> Problems)
+public sealed record CoolingView(Fields.TypedForm Typed, UnitSystem Units, CoolingLimit Home, CoolingAnswer? Answer, IReadOnlyList<InputProblem> Problems) : Fields.IFieldView
 {
+    /// <summary>Pots, room and tap.</summary>
+    public required KitchenSetup Kitchen { get; init; }
+
     /// <summary>The readings, also while something else is wrong.</summary>
     public MeasuredAnswer? Measured { get; init; }
+
+    string? Fields.IFieldView.Usual(Fields.FieldBinding field) => null;
 }

@@ -3,30 +3,15 @@ using UnitsNet;
 
 namespace Stockwright.Web.Features.Cooling;
 
-/// <summary>What a blank field means.</summary>
+/// <summary>What a blank field means where no row says so.</summary>
 internal static class CoolingDefaults
 {
-    public const double Litres = 10;
-    public const double StartCelsius = 95;
-    public const double PotDiameterMetres = 0.28;
-    public const double PotHeightMetres = 0.26;
-
-    /// <summary>The half-size pan of EN 631-1, 65 mm deep, by its inside.</summary>
-    public const double PanLengthMetres = 0.305;
-    public const double PanWidthMetres = 0.245;
-    public const double PanDepthMetres = 0.065;
-    public const double TubLitres = 1;
-    public const string JarId = "500ml";
-
-    /// <summary>Water in a sink that does not run.</summary>
-    public const double SinkKilograms = 20;
-
     /// <summary>As many as it takes, within reason.</summary>
     public const int Pans = 12;
     public const int Tubs = 40;
 
-    /// <summary>Glass takes care: only where the cook says there is some.</summary>
-    public const int Jars = 0;
+    /// <summary>Water in a sink that does not run.</summary>
+    public static Mass SinkWater { get; } = Mass.FromKilograms(20);
 
     /// <summary>Tap water in an ice bath.</summary>
     public static Mass BathWater(CoolingCase stock) => Mass.FromKilograms(Math.Max(2, Math.Round(0.4 * stock.Volume.Liters, 1)));

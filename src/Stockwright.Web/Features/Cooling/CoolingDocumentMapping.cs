@@ -11,7 +11,7 @@ namespace Stockwright.Web.Features.Cooling;
 internal static class CoolingDocumentMapping
 {
     public static CoolingDocument Make(CoolingView view, CoolingAnswer answer) => new(
-        $"{CoolingWriter.Page}?{view.Typed.With(CoolingFields.Readings, null).ToQuery()}",
+        $"{CoolingWriter.Page}?{view.Typed.With(CoolingFields.Readings.Name, null).ToQuery()}",
         Limit(answer.Ask.Limit),
         Way(view, answer.Ask.Stock, answer.Asked.Forecast, answer.Asked.Verdict) with { HandsOnSeconds = null },
         Curve(answer.Asked.Forecast),
@@ -77,10 +77,5 @@ internal static class CoolingDocumentMapping
         measured.Parsed.Readings.Count,
         [.. measured.Parsed.Rejected.Select(row => new RejectedDocument(row.Line, row.Text, row.Reason))],
         [.. measured.Parsed.Warnings.Select(warning => $"Line {warning.Line}: {warning.Message}")],
-        measured.Parsed.SuggestedScale switch
-        {
-            ReadingScale.Celsius => MeasuredReader.CelsiusWord,
-            ReadingScale.Fahrenheit => MeasuredReader.FahrenheitWord,
-            _ => null,
-        });
+        measured.Parsed.SuggestedScale is { } scale ? CoolingFields.Scale.WordOf(scale) : null);
 }

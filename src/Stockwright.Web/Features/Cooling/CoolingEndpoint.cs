@@ -15,7 +15,7 @@ internal static class CoolingEndpoint
 
     private static readonly JsonRows[] Rows =
     [
-        new("steps", (row, part) => CoolingFields.Step(row + 1, part), CoolingFields.MostSteps, $"Steps are objects with place and the rest, {CoolingFields.MostSteps} at most."),
+        new("steps", (row, part) => StepFields.NameOf(row + 1, part), StepFields.Most, $"Steps are objects with place and the rest, {StepFields.Most} at most."),
     ];
 
     public static void MapCoolingApi(this IEndpointRouteBuilder app) =>

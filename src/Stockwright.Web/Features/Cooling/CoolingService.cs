@@ -19,10 +19,10 @@ internal static class CoolingService
     public static CoolingView Answer(TypedForm typed, UnitSystem units, KitchenSetup kitchen, CoolingLimit home, CancellationToken cancellationToken)
     {
         FieldReader reader = new(typed, ReaderUnits.Read(typed[ReaderUnits.QueryKey].Trim()) ?? units);
-        CoolingLimit limit = StandardLimits.Find(typed[CoolingFields.Limit].Trim()) ?? home;
+        CoolingLimit limit = StandardLimits.Find(typed[CoolingFields.Limit.Name].Trim()) ?? home;
         CoolingQuestion? ask = new CoolingReader(reader, kitchen, home).Read();
         MeasuredAnswer? measured = new MeasuredReader(reader, limit).Read(ask);
-        CoolingView view = new(typed, reader.Units, limit, null, reader.Problems) { Measured = measured };
+        CoolingView view = new(typed, reader.Units, limit, null, reader.Problems) { Kitchen = kitchen, Measured = measured };
         if (ask is null || reader.Problems.Count > 0)
         {
             return view;
@@ -49,22 +49,22 @@ internal static class CoolingService
         string[] parts = problem.Field.Split('-', 3);
         if (parts is not ["step", var number, var part] || !int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int step) || step < 1 || step > ask.Rows.Count)
         {
-            return new InputProblem(problem.Field is "steps" ? CoolingFields.Step(1, CoolingFields.Place) : problem.Field, problem.Message);
+            return new InputProblem(problem.Field is "steps" ? StepFields.Place.At(1).Name : problem.Field, problem.Message);
         }
 
         int row = ask.Rows[step - 1];
-        string store = ask.Method.Steps[step - 1].Place is CoolingPlace.ColdAir { Store.AirSpeed.MetersPerSecond: var speed }
+        FieldRow store = ask.Method.Steps[step - 1].Place is CoolingPlace.ColdAir { Store.AirSpeed.MetersPerSecond: var speed }
             ? speed > 3 ? CoolingFields.BlastAir : speed > 0 ? CoolingFields.WalkInAir : CoolingFields.FridgeAir
             : CoolingFields.FridgeAir;
         string field = part switch
         {
-            "added-ice" => CoolingFields.Step(row, CoolingFields.AddedIce),
-            "added-water" => CoolingFields.Step(row, CoolingFields.AddedWater),
-            "pour" or "count" => CoolingFields.Step(row, CoolingFields.Count),
-            "wand-kg" or "wand-start" => CoolingFields.WandWater,
-            "air" or "leak" or "heat-capacity" or "speed" => store,
-            "watts" => CoolingFields.FridgeWatts,
-            _ => CoolingFields.Step(row, part),
+            "added-ice" => StepFields.AddedIce.At(row).Name,
+            "added-water" => StepFields.AddedWater.At(row).Name,
+            "pour" or "count" => StepFields.Count.At(row).Name,
+            "wand-kg" or "wand-start" => CoolingFields.WandWater.Name,
+            "air" or "leak" or "heat-capacity" or "speed" => store.Name,
+            "watts" => CoolingFields.FridgeWatts.Name,
+            _ => StepFields.NameOf(row, part),
         };
         return new InputProblem(field, ask.Rows.Count > 1 ? $"Step {row}: {problem.Message}" : problem.Message);
     }

@@ -11,8 +11,6 @@ internal static class CoolingWriter
 {
     public const string Page = "/cooling";
 
-    private const double NeatTolerance = 5e-3;
-
     /// <summary>The same case cooled another way; what was measured is left behind, for it was measured on this one.</summary>
     public static string LinkTo(CoolingView view, CoolingMethod method) => $"{Page}?{With(view.Typed, method, view.Units).ToQuery()}";
 
@@ -21,21 +19,14 @@ internal static class CoolingWriter
     {
         ArgumentNullException.ThrowIfNull(cooling);
         ArgumentNullException.ThrowIfNull(own);
-        TypedForm form = new(
-        [
-            KeyValuePair.Create(ReaderUnits.QueryKey, ReaderUnits.Word(units)),
-            KeyValuePair.Create(CoolingFields.Litres, Write(CoolingFields.Litres, cooling.Volume.CubicMeters, units)),
-            KeyValuePair.Create(CoolingFields.Start, Write(CoolingFields.Start, cooling.Start.Kelvins, units)),
-            .. cooling.Fat is { } fat ? new[] { KeyValuePair.Create(CoolingFields.Fat, Write(CoolingFields.Fat, fat.Kilograms, units)) } : [],
-            KeyValuePair.Create(CoolingFields.Vessel, pot),
-            .. string.Equals(pot, CoolingReader.OwnPot, StringComparison.Ordinal)
-                ? new[]
-                {
-                    KeyValuePair.Create(CoolingFields.PotDiameter, Write(CoolingFields.PotDiameter, own.BrimDiameter.Meters, units)),
-                    KeyValuePair.Create(CoolingFields.PotHeight, Write(CoolingFields.PotHeight, own.InnerHeight.Meters, units)),
-                }
-                : [],
-        ]);
+        bool isOwn = string.Equals(pot, CoolingReader.OwnPot, StringComparison.Ordinal);
+        TypedForm form = new TypedForm([KeyValuePair.Create(ReaderUnits.QueryKey, ReaderUnits.Word(units))])
+            .With(CoolingFields.Litres.Name, CoolingFields.Litres.Text(cooling.Volume, units, CoolingFields.Neat))
+            .With(CoolingFields.Start.Name, Degrees(cooling.Start, units))
+            .With(CoolingFields.Fat.Name, cooling.Fat is { } fat ? CoolingFields.Fat.Text(fat, units, CoolingFields.Neat) : null)
+            .With(CoolingFields.Vessel.Name, pot)
+            .With(CoolingFields.PotDiameter.Name, isOwn ? CoolingFields.PotDiameter.Text(own.BrimDiameter, units, CoolingFields.Neat) : null)
+            .With(CoolingFields.PotHeight.Name, isOwn ? CoolingFields.PotHeight.Text(own.InnerHeight, units, CoolingFields.Neat) : null);
         return $"{Page}?{form.ToQuery()}";
     }
 
@@ -43,8 +34,8 @@ internal static class CoolingWriter
     public static TypedForm InUnits(TypedForm form, UnitSystem standing, UnitSystem to)
     {
         UnitSystem from = ReaderUnits.Read(form[ReaderUnits.QueryKey].Trim()) ?? standing;
-        TypedForm kept = form.Has(CoolingFields.Readings) && !form.Has(CoolingFields.Scale)
-            ? form.With(CoolingFields.Scale, from == UnitSystem.UsCustomary ? MeasuredReader.FahrenheitWord : MeasuredReader.CelsiusWord)
+        TypedForm kept = form.Has(CoolingFields.Readings.Name) && !form.Has(CoolingFields.Scale.Name)
+            ? form.With(CoolingFields.Scale.Name, CoolingFields.Scale.WordOf(CoolingFields.ScaleOf(from)))
             : form;
         return FormUnits.Turn(kept, CoolingFields.MeasureOf, standing, to);
     }
@@ -52,91 +43,62 @@ internal static class CoolingWriter
     /// <summary>A form with its steps replaced by those of a method.</summary>
     internal static TypedForm With(TypedForm form, CoolingMethod method, UnitSystem units)
     {
-        string[] steps = [.. Enumerable.Range(1, CoolingFields.MostSteps).SelectMany(CoolingFields.Step), CoolingFields.Readings, CoolingFields.Now, CoolingFields.Reheated, CoolingFields.Around];
+        string[] gone = [CoolingFields.Readings.Name, CoolingFields.Now.Name, CoolingFields.Reheated.Name, CoolingFields.Around.Name];
         return new TypedForm(
         [
-            .. form.Entries.Where(entry => !steps.Contains(entry.Key, StringComparer.Ordinal)),
-            .. method.Steps.SelectMany((step, index) => Step(index + 1, step, units)),
+            .. form.Entries.Where(entry => StepFields.Find(entry.Key) is null && !gone.Contains(entry.Key, StringComparer.Ordinal)),
+            .. method.Steps.SelectMany((step, index) => Step(step, units)
+                .Where(entry => entry.Value is not null)
+                .Select(entry => KeyValuePair.Create(entry.Field.At(index + 1).Name, entry.Value!))),
         ]);
     }
 
-    private static IEnumerable<KeyValuePair<string, string>> Step(int row, CoolingStep step, UnitSystem units)
+    private static IEnumerable<(FieldRow Field, string? Value)> Step(CoolingStep step, UnitSystem units)
     {
-        yield return Entry(CoolingFields.Place, Place(step.Place));
-        if (step.Lid.Kind == LidKind.On)
-        {
-            yield return Entry(CoolingFields.Lid, "on");
-        }
-
-        if (step.StockStirring != Stirring.None)
-        {
-            yield return Entry(CoolingFields.StockStirring, Word(step.StockStirring));
-        }
-
-        if (step.HasBathToStir && step.BathStirring != Stirring.None)
-        {
-            yield return Entry(CoolingFields.BathStirring, Word(step.BathStirring));
-        }
-
-        (Mass Ice, Mass Water) around = step.Place switch
+        (Mass ice, Mass water) = step.Place switch
         {
             CoolingPlace.IceBath bath => (bath.Ice, bath.Water),
             CoolingPlace.TapSink { Running: false } sink => (Mass.Zero, sink.Water),
             _ => (Mass.Zero, Mass.Zero),
         };
-        (string Part, double Si)[] numbers =
+        return
         [
-            (CoolingFields.Ice, around.Ice.Kilograms), (CoolingFields.Water, around.Water.Kilograms),
-            (CoolingFields.AddedIce, step.IceAdded.Kilograms), (CoolingFields.AddedWater, step.WaterAdded.Kilograms),
-            (CoolingFields.Until, step.Until?.Kelvins ?? 0),
+            (StepFields.Place, StepFields.Place.WordOf(Place(step.Place))),
+            (StepFields.Lid, step.Lid.Kind == LidKind.On ? StepFields.Lid.WordOf(true) : null),
+            (StepFields.StockStirring, step.StockStirring == Stirring.None ? null : StepFields.StockStirring.WordOf(step.StockStirring)),
+            (StepFields.BathStirring, !step.HasBathToStir || step.BathStirring == Stirring.None ? null : StepFields.BathStirring.WordOf(step.BathStirring)),
+            (StepFields.Ice, Weight(ice)),
+            (StepFields.Water, Weight(water)),
+            (StepFields.AddedIce, Weight(step.IceAdded)),
+            (StepFields.AddedWater, Weight(step.WaterAdded)),
+            (StepFields.Until, step.Until is { } until && until.Kelvins > 0 ? Degrees(until, units) : null),
+            (StepFields.Into, step.Pour is { } poured ? StepFields.Into.WordOf(Pour(poured.Vessel.Kind)) : null),
+            (StepFields.Count, step.Pour?.Count.ToString(CultureInfo.InvariantCulture)),
+            (StepFields.Wands, step.Wands > 0 ? step.Wands.ToString(CultureInfo.InvariantCulture) : null),
+            (StepFields.Minutes, step.For is { } time ? StepFields.Minutes.Text(time, units, CoolingFields.Neat) : null),
         ];
-        foreach ((string part, double si) in numbers.Where(number => number.Si > 0))
-        {
-            yield return Entry(part, Write(CoolingFields.Step(row, part), si, units));
-        }
 
-        if (step.Pour is { } pour)
-        {
-            yield return Entry(CoolingFields.Into, pour.Vessel.Kind switch
-            {
-                VesselKind.Pan => "pans",
-                VesselKind.Jar => "jars",
-                _ => "tubs",
-            });
-            yield return Entry(CoolingFields.Count, pour.Count.ToString(CultureInfo.InvariantCulture));
-        }
-
-        if (step.Wands > 0)
-        {
-            yield return Entry(CoolingFields.Wands, step.Wands.ToString(CultureInfo.InvariantCulture));
-        }
-
-        if (step.For is { } time)
-        {
-            yield return Entry(CoolingFields.Minutes, KitchenNumber.Write(time.TotalMinutes, NeatTolerance));
-        }
-
-        KeyValuePair<string, string> Entry(string part, string value) => KeyValuePair.Create(CoolingFields.Step(row, part), value);
+        string? Weight(Mass mass) => mass > Mass.Zero ? StepFields.Ice.Text(mass, units, CoolingFields.Neat) : null;
     }
 
-    private static string Word(Stirring stirring) => stirring == Stirring.AllTheTime ? "all" : "few";
-
-    private static string Place(CoolingPlace place) => place switch
+    private static PourKind Pour(VesselKind vessel) => vessel switch
     {
-        CoolingPlace.Bench => "bench",
-        CoolingPlace.TapSink { Running: true } => "running",
-        CoolingPlace.TapSink => "sink",
-        CoolingPlace.IceBath => "ice",
-        CoolingPlace.ColdAir { Store.AirSpeed.MetersPerSecond: > 3 } => "blast",
-        CoolingPlace.ColdAir { Store.AirSpeed.MetersPerSecond: > 0 } => "walk-in",
-        _ => "fridge",
+        VesselKind.Pan => PourKind.Pans,
+        VesselKind.Jar => PourKind.Jars,
+        _ => PourKind.Tubs,
+    };
+
+    private static PlaceKind Place(CoolingPlace place) => place switch
+    {
+        CoolingPlace.Bench => PlaceKind.Bench,
+        CoolingPlace.TapSink { Running: true } => PlaceKind.Running,
+        CoolingPlace.TapSink => PlaceKind.Sink,
+        CoolingPlace.IceBath => PlaceKind.Ice,
+        CoolingPlace.ColdAir { Store.AirSpeed.MetersPerSecond: > 3 } => PlaceKind.Blast,
+        CoolingPlace.ColdAir { Store.AirSpeed.MetersPerSecond: > 0 } => PlaceKind.WalkIn,
+        _ => PlaceKind.Fridge,
     };
 
     // A whole degree of a limit must come back as that degree, not a hair above it.
-    private static string Write(string field, double si, UnitSystem units)
-    {
-        Measure measure = CoolingFields.MeasureOf(field)!;
-        double typed = measure.In(units).FromSi(si);
-        return ReferenceEquals(measure, Measure.Temperature) ? KitchenNumber.Write(Math.Round(typed, 1)) : KitchenNumber.Write(typed, NeatTolerance);
-    }
+    private static string Degrees(Temperature temperature, UnitSystem units) => KitchenNumber.Write(Math.Round(Measure.Temperature.In(units).FromSi(temperature.Kelvins), 1));
 }

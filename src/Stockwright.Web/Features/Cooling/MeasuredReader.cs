@@ -10,9 +10,6 @@ namespace Stockwright.Web.Features.Cooling;
 /// <summary>Reads what the thermometer said, judges it, and calculates how it goes on.</summary>
 internal sealed class MeasuredReader(FieldReader reader, CoolingLimit limit)
 {
-    public const string CelsiusWord = "c";
-    public const string FahrenheitWord = "f";
-
     /// <summary>More belongs into the interface; a link holds no more.</summary>
     public const int MostCharacters = 20_000;
 
@@ -20,15 +17,10 @@ internal sealed class MeasuredReader(FieldReader reader, CoolingLimit limit)
     /// <param name="ask">The case, for what surrounds the stock at the end; may be null.</param>
     public MeasuredAnswer? Read(CoolingQuestion? ask)
     {
-        double? around = reader.Number(CoolingFields.Around, "Surroundings", Measure.Temperature, 233.15, 323.15);
-        double? minutes = reader.Number(CoolingFields.Now, "Now", Measure.Minutes, 0, 14 * 86400);
-        string text = reader.Form[CoolingFields.Readings];
-        ReadingScale? scale = Scale(reader.Form[CoolingFields.Scale].Trim());
-        if (scale is null)
-        {
-            reader.Report(CoolingFields.Scale, $"{KitchenNumber.Quote(reader.Form[CoolingFields.Scale])} is not a scale: choose °C or °F.");
-        }
-
+        Temperature? around = CoolingFields.Around.Read(reader);
+        TimeSpan? since = CoolingFields.Now.Read(reader);
+        string text = reader.Form[CoolingFields.Readings.Name];
+        ReadingScale? scale = reader.Form.Has(CoolingFields.Scale.Name) ? CoolingFields.Scale.Read(reader) : CoolingFields.ScaleOf(reader.Units);
         if (string.IsNullOrWhiteSpace(text) || scale is null)
         {
             return null;
@@ -36,33 +28,25 @@ internal sealed class MeasuredReader(FieldReader reader, CoolingLimit limit)
 
         if (text.Length > ReadingParser.MostCharacters)
         {
-            reader.Report(CoolingFields.Readings, "That is too long a list of readings: at most a million characters.");
+            reader.Report(CoolingFields.Readings.Name, "That is too long a list of readings: at most a million characters.");
             return null;
         }
 
         ParsedReadings parsed = ReadingParser.Parse(text, scale.Value);
-        Temperature surroundings = around is { } typed ? Temperature.FromKelvins(typed) : Around(ask);
+        Temperature surroundings = around ?? Around(ask);
         if (parsed.Curve is not { } curve)
         {
-            reader.Report(CoolingFields.Readings, "None of these rows is a time and a temperature. Write one reading a line, like 10:30 57.2 or 45; 57,2.");
+            reader.Report(CoolingFields.Readings.Name, "None of these rows is a time and a temperature. Write one reading a line, like 10:30 57.2 or 45; 57,2.");
             return new MeasuredAnswer(parsed, null, null, surroundings, null, null, null);
         }
 
         CoolingVerdict verdict = CoolingJudge.Judge(curve, limit);
-        TimeSpan now = minutes is { } seconds ? TimeSpan.FromSeconds(Math.Max(seconds, curve.End.TotalSeconds)) : curve.End;
-        bool reheated = string.Equals(reader.Form[CoolingFields.Reheated], "1", StringComparison.Ordinal);
+        TimeSpan now = since > curve.End ? since.Value : curve.End;
+        bool reheated = CoolingFields.Reheated.Read(reader) == true;
         CoolingRate? rate = parsed.Readings.Count < 2 ? null : CoolingRate.Fit([.. Latest(curve)], surroundings);
         (CoolingCurve Fast, CoolingCurve Central, CoolingCurve Slow, BandVerdict Verdict)? on = rate?.CarryOn(curve, limit);
         return new MeasuredAnswer(parsed, verdict, CorrectiveAction.For(verdict, now, reheated), surroundings, rate, on?.Verdict, on?.Central);
     }
-
-    private ReadingScale? Scale(string word) => word switch
-    {
-        "" => reader.Units == UnitSystem.UsCustomary ? ReadingScale.Fahrenheit : ReadingScale.Celsius,
-        CelsiusWord => ReadingScale.Celsius,
-        FahrenheitWord => ReadingScale.Fahrenheit,
-        _ => null,
-    };
 
     /// <summary>The latter half of the readings, three at least: how it cools where it stands now, not where it stood before.</summary>
     private static IEnumerable<CoolingPoint> Latest(CoolingCurve curve)

@@ -10,47 +10,26 @@ namespace Stockwright.Web.Features.Keeping;
 internal sealed class KeepingService(FieldReader reader, KitchenSetup kitchen, DateOnly today)
 {
     public const string Page = "/keeping";
-    public const double UsualPortionCubicMetres = 0.0005;
-    public const double UsualThicknessMetres = 0.03;
-    public const double UsualFreezerCelsius = -18;
-    public const double UsualFridgeCelsius = 4;
 
     private const double CentreCelsius = -10;
-
-    private static readonly (string Word, ContainerKind Value)[] Kinds = [("tub", ContainerKind.Tub), ("bag", ContainerKind.Bag)];
-
-    private enum ContainerKind
-    {
-        Tub,
-        Bag,
-    }
 
     /// <summary>What is asked; null when something has to be put right first.</summary>
     public KeepingAsk? Read()
     {
-        DateOnly made = reader.Date(KeepingFields.Made) ?? today;
+        DateOnly made = KeepingFields.Made.Read(reader) ?? today;
         FrozenSpell? frozen = Frozen(made);
-        ContainerKind? kind = reader.Word(KeepingFields.Container, "Container", Kinds);
-        double volume = reader.Number(KeepingFields.Portion, "Portion", Measure.Portion, 2e-5, 0.03) ?? UsualPortionCubicMetres;
-        double? across = reader.Number(KeepingFields.Across, "Width", Measure.PotLength, 0.02, 0.6);
-        double thick = reader.Number(KeepingFields.Thick, "Thickness", Measure.PotLength, 0.005, 0.3) ?? UsualThicknessMetres;
-        double from = reader.Number(KeepingFields.From, "Starting temperature", Measure.Temperature, 273.15, 373.15) ?? (UsualFridgeCelsius + 273.15);
-        double freezer = reader.Number(KeepingFields.Freezer, "Freezer", Measure.Temperature, FreezingTime.FreezerRange.Least.Kelvins, FreezingTime.FreezerRange.Most.Kelvins) ?? (UsualFreezerCelsius + 273.15);
-        double fridge = reader.Number(KeepingFields.Fridge, "Fridge", Measure.Temperature, 273.65, 288.15) ?? (UsualFridgeCelsius + 273.15);
-        Length altitude = SiteFields.Altitude.Read(reader) ?? kitchen.Site.Altitude;
-        FrozenPortion? portion = kind == ContainerKind.Bag ? new FrozenPortion(null, Length.FromMeters(thick)) : Tub(volume, across);
+        ContainerKind? kind = KeepingFields.Container.ReadOrUsual(reader);
+        Volume volume = KeepingFields.Portion.ReadOrBlank(reader);
+        Length? across = KeepingFields.Across.Read(reader);
+        Length thick = KeepingFields.Thick.ReadOrBlank(reader);
+        Temperature from = KeepingFields.From.ReadOrBlank(reader);
+        Temperature freezer = KeepingFields.Freezer.ReadOrBlank(reader);
+        Temperature fridge = KeepingFields.Fridge.ReadOrBlank(reader);
+        Length altitude = KeepingFields.Altitude.Read(reader) ?? kitchen.Site.Altitude;
+        FrozenPortion? portion = kind == ContainerKind.Bag ? new FrozenPortion(null, thick) : Tub(volume, across);
         return reader.Problems.Count > 0 || portion is null
             ? null
-            : new KeepingAsk(
-                made,
-                frozen,
-                portion,
-                Volume.FromCubicMeters(volume),
-                Temperature.FromKelvins(from),
-                Temperature.FromKelvins(freezer),
-                Temperature.FromKelvins(fridge),
-                Temperature.FromKelvins(Math.Max(274.15, kitchen.Site.TapWater.Kelvins)),
-                altitude);
+            : new KeepingAsk(made, frozen, portion, volume, from, freezer, fridge, Temperature.FromKelvins(Math.Max(274.15, kitchen.Site.TapWater.Kelvins)), altitude);
     }
 
     public static FreezingAnswer Freezing(KeepingAsk ask)
@@ -83,39 +62,39 @@ internal sealed class KeepingService(FieldReader reader, KitchenSetup kitchen, D
 
     private FrozenSpell? Frozen(DateOnly made)
     {
-        DateOnly? into = reader.Date(KeepingFields.Frozen);
-        DateOnly? outOf = reader.Date(KeepingFields.Thawed);
+        DateOnly? into = KeepingFields.Frozen.Read(reader);
+        DateOnly? outOf = KeepingFields.Thawed.Read(reader);
         if (into is null && outOf is not null)
         {
-            reader.Report(KeepingFields.Frozen, "On which day did it go into the freezer?");
+            reader.Report(KeepingFields.Frozen.Name, "On which day did it go into the freezer?");
         }
 
         if (into < made)
         {
-            reader.Report(KeepingFields.Frozen, "It cannot have been frozen before it was made.");
+            reader.Report(KeepingFields.Frozen.Name, "It cannot have been frozen before it was made.");
             return null;
         }
 
         if (outOf < into)
         {
-            reader.Report(KeepingFields.Thawed, "It cannot have come out before it went in.");
+            reader.Report(KeepingFields.Thawed.Name, "It cannot have come out before it went in.");
             return null;
         }
 
         return into is { } day ? new FrozenSpell(day, outOf) : null;
     }
 
-    private FrozenPortion? Tub(double cubicMetres, double? across)
+    private FrozenPortion? Tub(Volume volume, Length? across)
     {
         // Blank: as wide as high.
-        double diameter = across ?? Math.Cbrt(4 * cubicMetres / Math.PI);
-        double height = 4 * cubicMetres / (Math.PI * diameter * diameter);
-        if (height is >= 0.005 and <= 0.6 && diameter is >= 0.01 and <= 0.6)
+        double diameter = across?.Meters ?? Math.Cbrt(4 * volume.CubicMeters / Math.PI);
+        double height = 4 * volume.CubicMeters / (Math.PI * diameter * diameter);
+        if (height >= FrozenPortion.ThicknessRange.Least.Meters && height <= FrozenPortion.WidthRange.Most.Meters && diameter is >= 0.01 and <= 0.6)
         {
             return new FrozenPortion(Length.FromMeters(diameter), Length.FromMeters(height));
         }
 
-        reader.Report(KeepingFields.Across, "At that width the portion would stand less than 5 mm or more than 60 cm high.");
+        reader.Report(KeepingFields.Across.Name, "At that width the portion would stand less than 5 mm or more than 60 cm high.");
         return null;
     }
 }

@@ -256,7 +256,7 @@ internal static class PlanFields
     private static readonly Dictionary<string, FieldRow> ByName = All.ToDictionary(row => row.Name, StringComparer.Ordinal);
 
     /// <summary>How a field is measured; null where its number is the same in both systems, or no number.</summary>
-    public static Measure? MeasureOf(string name) => ByName.TryGetValue(name, out FieldRow? row) && row.Measured is { } measure && measure.Metric != measure.Us ? measure : null;
+    public static Measure? MeasureOf(string name) => ByName.GetValueOrDefault(name)?.Turned;
 
     public static bool IsKnown(string name) =>
         name is VersionField || ByName.ContainsKey(name) || name.StartsWith(Leave, StringComparison.Ordinal) || name.StartsWith(With, StringComparison.Ordinal) || RowFields.TryRead(name, out _);

@@ -8,24 +8,17 @@ internal static class StrengthLinks
 {
     public const string Page = "/strength";
 
-    private const double NeatTolerance = 5e-3;
+    private const double Neat = 5e-3;
 
     /// <summary>Reducing a stock of a strength, to a volume if one is given.</summary>
     public static string Reduce(Volume volume, Ratio gelatin, UnitSystem units, Volume? to = null)
     {
-        string Litres(Volume amount) => KitchenNumber.Write(Measure.Stock.In(units).FromSi(amount.CubicMeters), NeatTolerance);
-        TypedForm form = new(
-        [
-            KeyValuePair.Create(ReaderUnits.QueryKey, ReaderUnits.Word(units)),
-            KeyValuePair.Create(StrengthFields.Way, StrengthFields.Reduce),
-            KeyValuePair.Create(StrengthFields.ReduceVolume, Litres(volume)),
-            KeyValuePair.Create(StrengthFields.ReduceTo, Litres(to ?? volume / 2)),
-            KeyValuePair.Create(StrengthFields.ReduceGelatin, KitchenNumber.Write(gelatin.Percent, NeatTolerance)),
-        ]);
+        TypedForm form = TypedForm.Empty
+            .With(ReaderUnits.QueryKey, ReaderUnits.Word(units))
+            .With(StrengthFields.Way, StrengthFields.Reduce)
+            .With(StrengthFields.ReduceVolume.Name, StrengthFields.ReduceVolume.Text(volume, units, Neat))
+            .With(StrengthFields.ReduceTo.Name, StrengthFields.ReduceTo.Text(to ?? volume / 2, units, Neat))
+            .With(StrengthFields.ReduceGelatin.Name, StrengthFields.ReduceGelatin.Text(gelatin, units, Neat));
         return $"{Page}?{form.ToQuery()}";
     }
-
-    /// <summary>The same page in other measures; what cannot be read stays as typed.</summary>
-    public static TypedForm InUnits(TypedForm form, UnitSystem standing, UnitSystem to) =>
-        FormUnits.Turn(form, field => StrengthFields.Measured.GetValueOrDefault(field), standing, to);
 }

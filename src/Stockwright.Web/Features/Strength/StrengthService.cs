@@ -14,19 +14,7 @@ namespace Stockwright.Web.Features.Strength;
 /// <param name="kitchen">Pans and hobs to choose from, and the air they stand in.</param>
 internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
 {
-    /// <summary>What a glace usually holds, and a stock of some body, by weight.</summary>
-    public const double UsualGlacePercent = 25;
-    public const double UsualStockPercent = 2;
-
-    private const double LeastCubicMetres = 10e-6;
-    private const double MostCubicMetres = 1;
-
-    /// <summary>Kinds of stock a refractometer reads.</summary>
-    public static readonly (string Word, ReadingKind Value, string Text)[] Kinds =
-    [
-        ("poultry", ReadingKind.Poultry, "chicken or other birds, with vegetables"), ("meat", ReadingKind.MeatBones, "beef, veal or pork bones"), ("fish", ReadingKind.Fish, "fish"),
-        ("vegetable", ReadingKind.Vegetable, "vegetables or mushrooms only"), ("gelatin", ReadingKind.PureGelatin, "powder gelatin in water"),
-    ];
+    private const string MissingStock = "How much stock is there?";
 
     private UnitSystem Units => reader.Units;
 
@@ -45,11 +33,12 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
     private StrengthReply? Reduce()
     {
         StockAmount? stock = Stock(StrengthFields.ReduceVolume, StrengthFields.ReduceGelatin, StrengthFields.ReduceSalt);
-        double? to = Amount(StrengthFields.ReduceTo, "Boil down to", missing: null);
-        double? target = Percent(StrengthFields.ReduceTarget, "Strength wanted", missing: null);
-        if (reader.Form.Has(StrengthFields.ReduceTo) == reader.Form.Has(StrengthFields.ReduceTarget))
+        Volume? to = StrengthFields.ReduceTo.Read(reader);
+        Ratio? target = StrengthFields.ReduceTarget.Read(reader);
+        bool byVolume = Has(StrengthFields.ReduceTo);
+        if (byVolume == Has(StrengthFields.ReduceTarget))
         {
-            reader.Report(StrengthFields.ReduceTo, reader.Form.Has(StrengthFields.ReduceTo)
+            reader.Report(StrengthFields.ReduceTo.Name, byVolume
                 ? "Give either the volume or the strength to boil down to, not both."
                 : "Say what to boil it down to: a volume, or a strength below.");
             return null;
@@ -61,8 +50,8 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
         }
 
         StrengthAnswer<ReducedStock> answer = to is { } volume
-            ? Reduction.ToVolume(stock, Volume.FromCubicMeters(volume))
-            : Reduction.ToStrength(stock, Ratio.FromDecimalFractions(target!.Value));
+            ? Reduction.ToVolume(stock, volume)
+            : Reduction.ToStrength(stock, target!.Value);
         if (Told(answer, field => field switch
             {
                 "to" => StrengthFields.ReduceTo,
@@ -75,7 +64,7 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
 
         List<ReplyRow> rows = [new("Left", KitchenFormat.Text(reduced.After.Volume, Units), $"of {KitchenFormat.Text(stock.Volume, Units)}")];
         AddStrength(rows, reduced.After, $"{BodyText.Number(reduced.Factor)} times what it was");
-        bool timed = reader.Form.Has(StrengthFields.ReducePan);
+        bool timed = Has(StrengthFields.ReducePan);
         if (timed)
         {
             if (Time(reduced.Lost, stock.Volume) is not { } time)
@@ -97,18 +86,18 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
     private ReductionTimeEstimate? Time(Mass lost, Volume volume)
     {
         Pot? pan = Of(StrengthFields.ReducePan, kitchen.Pots, pot => pot.Id, "pan");
-        Hob? hob = reader.Form.Has(StrengthFields.ReduceHob) ? Of(StrengthFields.ReduceHob, kitchen.Hobs, each => each.Id, "hob") : kitchen.Hobs.Count > 0 ? kitchen.Hobs[0] : null;
-        double? setting = reader.Number(StrengthFields.ReduceSetting, "Hob turned to", Measure.Percent, 0.05, 1);
-        double? simmer = reader.Number(StrengthFields.ReduceSimmer, "Reduce at", Measure.Temperature, 333.15, 383.15);
-        if (hob is null && !reader.Form.Has(StrengthFields.ReduceHob))
+        Hob? hob = Has(StrengthFields.ReduceHob) ? Of(StrengthFields.ReduceHob, kitchen.Hobs, each => each.Id, "hob") : kitchen.Hobs.Count > 0 ? kitchen.Hobs[0] : null;
+        Ratio setting = StrengthFields.ReduceSetting.ReadOrBlank(reader);
+        Temperature? simmer = StrengthFields.ReduceSimmer.Read(reader);
+        if (hob is null && !Has(StrengthFields.ReduceHob))
         {
-            reader.Report(StrengthFields.ReduceHob, "This kitchen has no hob yet; add one to hear how long it takes.");
+            reader.Report(StrengthFields.ReduceHob.Name, "This kitchen has no hob yet; add one to hear how long it takes.");
         }
 
         return reader.Problems.Count > 0 || pan is null || hob is null
             ? null
             : Told(
-                ReductionTime.Estimate(lost, volume, pan, hob, kitchen.Site, Ratio.FromDecimalFractions(Math.Clamp(setting ?? 1, 0.05, 1)), simmer is { } kelvins ? Temperature.FromKelvins(kelvins) : null),
+                ReductionTime.Estimate(lost, volume, pan, hob, kitchen.Site, setting, simmer),
                 field => field switch
                 {
                     "pan" => StrengthFields.ReducePan,
@@ -121,7 +110,7 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
     private StrengthReply? Dilute()
     {
         StockAmount? stock = Stock(StrengthFields.DiluteVolume, StrengthFields.DiluteGelatin, StrengthFields.DiluteSalt, "How strong is it?");
-        double? target = Percent(StrengthFields.DiluteTarget, "Strength wanted", "How strong should it be?");
+        Ratio? target = StrengthFields.DiluteTarget.Read(reader, "How strong should it be?");
         return stock is null || target is null
             ? null
             : LetDown(stock, target.Value, field => field is "target" ? StrengthFields.DiluteTarget : StrengthFields.DiluteGelatin);
@@ -129,20 +118,20 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
 
     private StrengthReply? Glace()
     {
-        double? volume = reader.Number(StrengthFields.GlaceVolume, "Glace", Measure.Portion, 1e-6, 0.1, "How much glace do you have?");
-        double? gelatin = Percent(StrengthFields.GlaceGelatin, "Gelatin in the glace", missing: null);
-        double? target = Percent(StrengthFields.GlaceTarget, "Strength wanted", missing: null);
+        Volume? volume = StrengthFields.GlaceVolume.Read(reader, "How much glace do you have?");
+        Ratio gelatin = StrengthFields.GlaceGelatin.ReadOrBlank(reader);
+        Ratio target = StrengthFields.GlaceTarget.ReadOrBlank(reader);
         return reader.Problems.Count > 0 || volume is null
             ? null
             : LetDown(
-                new StockAmount(Volume.FromCubicMeters(volume.Value), Ratio.FromDecimalFractions(gelatin ?? (UsualGlacePercent / 100))),
-                target ?? (UsualStockPercent / 100),
+                new StockAmount(volume.Value, gelatin),
+                target,
                 field => field is "target" ? StrengthFields.GlaceTarget : StrengthFields.GlaceGelatin);
     }
 
-    private StrengthReply? LetDown(StockAmount stock, double target, Func<string, string> place)
+    private StrengthReply? LetDown(StockAmount stock, Ratio target, Func<string, FieldRow> place)
     {
-        if (Told(Dilution.ToStrength(stock, Ratio.FromDecimalFractions(target)), place) is not { } diluted)
+        if (Told(Dilution.ToStrength(stock, target), place) is not { } diluted)
         {
             return null;
         }
@@ -154,17 +143,16 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
 
     private StrengthReply? Blend()
     {
-        double? one = Percent(StrengthFields.BlendOne, "Gelatin in one", "How strong is the one?");
-        double? other = Percent(StrengthFields.BlendOther, "Gelatin in the other", "How strong is the other?");
-        double? target = Percent(StrengthFields.BlendTarget, "Strength wanted", "How strong should the blend be?");
-        double? total = Amount(StrengthFields.BlendTotal, "Blend wanted", "How much do you want?");
+        Ratio? one = StrengthFields.BlendOne.Read(reader, "How strong is the one?");
+        Ratio? other = StrengthFields.BlendOther.Read(reader, "How strong is the other?");
+        Ratio? target = StrengthFields.BlendTarget.Read(reader, "How strong should the blend be?");
+        Volume? total = StrengthFields.BlendTotal.Read(reader, "How much do you want?");
         if (one is null || other is null || target is null || total is null)
         {
             return null;
         }
 
-        StrengthAnswer<BlendedStock> answer = Blending.ToStrength(
-            new BlendPart(Ratio.FromDecimalFractions(one.Value)), new BlendPart(Ratio.FromDecimalFractions(other.Value)), Ratio.FromDecimalFractions(target.Value), Volume.FromCubicMeters(total.Value));
+        StrengthAnswer<BlendedStock> answer = Blending.ToStrength(new BlendPart(one.Value), new BlendPart(other.Value), target.Value, total.Value);
         if (Told(answer, field => field is "total" ? StrengthFields.BlendTotal : field is "stock" ? StrengthFields.BlendOne : StrengthFields.BlendTarget) is not { } blend)
         {
             return null;
@@ -181,20 +169,16 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
 
     private StrengthReply? Powder()
     {
-        double? volume = Amount(StrengthFields.PowderVolume, "Stock", "How much stock is there?");
-        double? now = Percent(StrengthFields.PowderNow, "Strength now", missing: null);
-        BodyClass? wanted = (new WordsRow<BodyClass>(StrengthFields.PowderTarget, "Body", BodyText.Bodies) { Blank = BodyClass.SoftJelly }).ReadOrUsual(reader);
-        double? bloom = reader.Number(StrengthFields.PowderBloom, "Bloom", Measure.Number, GelatinTopUp.BloomRange.Least, GelatinTopUp.BloomRange.Most);
+        Volume? volume = StrengthFields.PowderVolume.Read(reader, MissingStock);
+        Ratio now = StrengthFields.PowderNow.ReadOrBlank(reader);
+        BodyClass? wanted = StrengthFields.PowderTarget.ReadOrUsual(reader);
+        double bloom = StrengthFields.PowderBloom.ReadOrBlank(reader);
         if (reader.Problems.Count > 0 || volume is null || wanted is not { } body)
         {
             return null;
         }
 
-        StrengthAnswer<TopUpAdvice> answer = GelatinTopUp.ToClass(
-            Volume.FromCubicMeters(volume.Value),
-            Ratio.FromDecimalFractions(now ?? 0),
-            body,
-            Mass.FromGrams(bloom ?? GelStrength.ReferenceBloomGrams));
+        StrengthAnswer<TopUpAdvice> answer = GelatinTopUp.ToClass(volume.Value, now, body, Mass.FromGrams(bloom));
         return Told(answer, field => field is "bloom" ? StrengthFields.PowderBloom : field is "stock" ? StrengthFields.PowderVolume : StrengthFields.PowderTarget) is not { } advice
             ? null
             : new StrengthReply(
@@ -205,24 +189,17 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
 
     private StrengthReply? Reading()
     {
-        double? brix = reader.Number(StrengthFields.ReadingBrix, "Reading", Measure.Number, 0, 95, "What does it read?");
-        string word = reader.Form[StrengthFields.ReadingKindField].Trim();
-        int index = word.Length == 0 ? 0 : Array.FindIndex(Kinds, kind => string.Equals(kind.Word, word, StringComparison.OrdinalIgnoreCase));
-        if (index < 0)
-        {
-            reader.Report(StrengthFields.ReadingKindField, $"Stock: {KitchenNumber.Quote(word)} is not one of {string.Join(", ", Kinds.Select(kind => kind.Word))}.");
-        }
-
-        double? salt = reader.Number(StrengthFields.ReadingSalt, "Salt", Measure.Percent, 0, 0.2);
-        double? water = reader.Number(StrengthFields.ReadingWater, "Water", Measure.Number, 0, 20);
-        double? scale = reader.Number(StrengthFields.ReadingScale, "Top of the scale", Measure.Number, 1, 95);
-        if (reader.Problems.Count > 0 || brix is null)
+        double? brix = StrengthFields.ReadingBrix.Read(reader, "What does it read?");
+        ReadingKind? kind = StrengthFields.ReadingKindField.ReadOrUsual(reader);
+        Ratio salt = StrengthFields.ReadingSalt.ReadOrBlank(reader);
+        double water = StrengthFields.ReadingWater.ReadOrBlank(reader);
+        double scale = StrengthFields.ReadingScale.ReadOrBlank(reader);
+        if (reader.Problems.Count > 0 || brix is null || kind is not { } read)
         {
             return null;
         }
 
-        StrengthAnswer<RefractometerEstimate> answer = Refractometer.Estimate(
-            Math.Max(0, brix.Value), Kinds[index].Value, Ratio.FromDecimalFractions(Math.Clamp(salt ?? 0, 0, 0.2)), Math.Clamp(water ?? 0, 0, 20), scale ?? Refractometer.UsualScale);
+        StrengthAnswer<RefractometerEstimate> answer = Refractometer.Estimate(brix.Value, read, salt, water, scale);
         if (Told(answer, field => field is "salt" ? StrengthFields.ReadingSalt : StrengthFields.ReadingBrix) is not { } estimate)
         {
             return null;
@@ -248,39 +225,35 @@ internal sealed class StrengthService(FieldReader reader, KitchenSetup kitchen)
                 : "Read at 20 °C (68 °F), defatted, before salt.");
     }
 
-    private StockAmount? Stock(string volumeField, string gelatinField, string saltField, string? missingGelatin = null)
+    private StockAmount? Stock(NumberRow<Volume> volumeField, NumberRow<Ratio> gelatinField, NumberRow<Ratio> saltField, string? missingGelatin = null)
     {
-        double? volume = Amount(volumeField, "Stock", "How much stock is there?");
-        double? gelatin = Percent(gelatinField, "Gelatin in it", missingGelatin);
-        double? salt = reader.Number(saltField, "Salt in it", Measure.Percent, 0, 0.2);
-        return reader.Problems.Count > 0 || volume is null
-            ? null
-            : new StockAmount(Volume.FromCubicMeters(volume.Value), Ratio.FromDecimalFractions(gelatin ?? 0), Ratio.FromDecimalFractions(Math.Clamp(salt ?? 0, 0, 0.2)));
+        Volume? volume = volumeField.Read(reader, MissingStock);
+        Ratio? gelatin = gelatinField.Read(reader, missingGelatin);
+        Ratio salt = saltField.ReadOrBlank(reader);
+        return reader.Problems.Count > 0 || volume is null ? null : new StockAmount(volume.Value, gelatin ?? Ratio.Zero, salt);
     }
 
-    private double? Amount(string field, string what, string? missing) => reader.Number(field, what, Measure.Stock, LeastCubicMetres, MostCubicMetres, missing);
+    private bool Has(FieldRow field) => reader.Form.Has(field.Name);
 
-    private double? Percent(string field, string what, string? missing) => reader.Number(field, what, Measure.Percent, 0, 0.6, missing);
-
-    private T? Of<T>(string field, IReadOnlyList<T> things, Func<T, string> id, string what)
+    private T? Of<T>(FieldRow field, IReadOnlyList<T> things, Func<T, string> id, string what)
         where T : class
     {
-        string typed = reader.Form[field].Trim();
+        string typed = reader.Form[field.Name].Trim();
         T? found = things.FirstOrDefault(thing => string.Equals(id(thing), typed, StringComparison.Ordinal));
         if (found is null)
         {
-            reader.Report(field, $"This kitchen has no {what} called {KitchenNumber.Quote(typed)}. Choose one from the list.");
+            reader.Report(field.Name, $"This kitchen has no {what} called {KitchenNumber.Quote(typed)}. Choose one from the list.");
         }
 
         return found;
     }
 
-    private T? Told<T>(StrengthAnswer<T> answer, Func<string, string> place)
+    private T? Told<T>(StrengthAnswer<T> answer, Func<string, FieldRow> place)
         where T : class
     {
         if (answer.Problem is { } problem)
         {
-            reader.Report(place(problem.Field), problem.Message);
+            reader.Report(place(problem.Field).Name, problem.Message);
         }
 
         return answer.Value;

@@ -13,6 +13,9 @@ namespace Stockwright.Cooling.Readings;
 /// <param name="Last">The last reading.</param>
 public sealed record CoolingRate(double PerHour, double StandardErrorPerHour, Temperature Surroundings, CoolingPoint Last)
 {
+    /// <summary>Coldest and warmest surroundings that are believed.</summary>
+    public static readonly (Temperature Least, Temperature Most) SurroundingsRange = (Temperature.FromDegreesCelsius(-40), Temperature.FromDegreesCelsius(50));
+
     /// <summary>How far the rate of a later stage strays from that of an earlier one in published roasts in a fridge (11 %).</summary>
     private const double StageScatter = 0.11;
     private const double EightInTen = 1.2816;

@@ -13,6 +13,9 @@ public static class ReadingParser
     /// <summary>Longest text read.</summary>
     public const int MostCharacters = 1_000_000;
 
+    /// <summary>Longest time from the first reading to now.</summary>
+    public static readonly TimeSpan LongestSpan = TimeSpan.FromDays(14);
+
     /// <summary>Most rows kept.</summary>
     public const int MostRows = 5000;
 

@@ -289,7 +289,7 @@ public sealed class CoolingPageTests(StockwrightFactory factory)
     [Fact]
     public void Hostile_links_never_fail()
     {
-        string[] fields = [.. Web.Features.Cooling.CoolingFields.All, .. Web.Features.Keeping.KeepingFields.All, "units"];
+        string[] fields = [.. new[] { Web.Features.Cooling.CoolingFields.All, Web.Features.Keeping.KeepingFields.All }.SelectMany(rows => rows).Select(row => row.Name), .. Enumerable.Range(1, Web.Features.Cooling.StepFields.Most).SelectMany(Web.Features.Cooling.StepFields.NamesAt)];
         string[] values = ["0", "-1", "1", "2,5", "95", "1e308", "NaN", "½", "999999999", "own", "none", "fridge", "ice", "bench", "running", "sink", "walk-in", "blast", "pans", "tubs", "jars", "250ml", "quart", "on", "us", "uk-cook-chill", "c", "f", "few", "all", "no", "\0", "\ud800", "<script>alert(1)</script>", "0 90\n10 80\n20 70", "10:30;57,2", "thin", "2026-12-31", "bag"];
         Gen<KeyValuePair<string, string>[]> forms = Gen.Select(Gen.OneOfConst(fields), Gen.OneOfConst(values), (name, value) => KeyValuePair.Create(name, value)).Array[0, 10];
         forms.Sample(
