@@ -8,11 +8,9 @@ internal static class HostileForms
 {
     private static readonly string[] Fields =
     [
-        .. PlanFields.All.Select(row => row.Name), "v", "recipe", "pot", "pot-shape", "pot-material", "pot-kind", "pot-power", "slow-setting", "in-oven", "lid", "gap", "hob", "hob-kind", "hob-power",
-        "hob-efficiency", "goal", "portion-count", "fill", "way", "pots", "hobs", "when", "date", "time", "hours", "check", "topup", "wakes", "sleeps", "night", "film", "clings",
+        .. PlanFields.All.Select(row => row.Name), "v",
         "leave-carrot", "leave-", "with-chicken-feet", "bones-0-cut", "bones-0-kg", "bones-1-cut", "bones-1-lb", "bones-999999-kg", "bones-00-cut", "bones--1-kg", "bones",
-        "kitchen-factor", "ph", "fridge-hours", "defat", "cool-minutes", "set-target", "powder-bloom", "more-0-cut", "more-0-kg", "more-1-cut", "more-1-lb", "more-0-price",
-        "set-0-cut", "set-0-kg", "set-0-price", "set-1-cut", "set-1-price", "set-999999-price", "set",
+        "more-0-cut", "more-0-kg", "more-1-cut", "more-1-lb", "more-0-price", "set-0-cut", "set-0-kg", "set-0-price", "set-1-cut", "set-1-price", "set-999999-price", "set",
     ];
 
     private static readonly string[] Values =

@@ -27,7 +27,8 @@ internal static class EquipmentFields
         new("straight", Kitchen.PotShape.Straight, "diameter and height"),
         new("tapered", Kitchen.PotShape.Tapered, "two diameters and height"),
         new("volume", Kitchen.PotShape.Volume, "brim volume and diameter"),
-    ]) { Told = "Shape of the pot", IsList = true, Description = "straight (diameter and height), tapered (two diameters and height) or volume (brim volume and diameter)." };
+    ])
+    { Told = "Shape of the pot", IsList = true, Description = "straight (diameter and height), tapered (two diameters and height) or volume (brim volume and diameter)." };
 
     public static readonly NumberRow<Length> PotDiameter = NumberRow.Length("pot-diameter", "Inner diameter", Stockwright.Kitchen.Pot.DiameterRange) with
     {
@@ -57,7 +58,8 @@ internal static class EquipmentFields
         new("copper", WallMaterial.Copper, "Copper"),
         new("enamel", WallMaterial.EnamelledIron, "Enamelled steel or iron"),
         new("stoneware", WallMaterial.Stoneware, "Stoneware"),
-    ]) { Told = "What the pot is made of", IsList = true };
+    ])
+    { Told = "What the pot is made of", IsList = true };
 
     public static readonly NumberRow<Mass> PotMass = NumberRow.Mass("pot-mass", "Weight, empty, without lid", Stockwright.Kitchen.Pot.EmptyMassRange) with
     {
@@ -72,7 +74,8 @@ internal static class EquipmentFields
         new("pressure", Vessel.PressureCooker, "Pressure cooker"),
         new("slow", Vessel.SlowCooker, "Slow cooker"),
         new("kettle", Vessel.Kettle, "Kettle, tilting or with a draw-off valve"),
-    ]) { Told = "Kind of pot", IsList = true, Description = "open, pressure, slow (a slow cooker) or kettle." };
+    ])
+    { Told = "Kind of pot", IsList = true, Description = "open, pressure, slow (a slow cooker) or kettle." };
 
     public static readonly NumberRow<Pressure> PotGauge = NumberRow.Pressure("pot-gauge", "Pressure over the air", Measure.Gauge, Stockwright.Kitchen.Pot.GaugePressureRange) with
     {
@@ -114,7 +117,8 @@ internal static class EquipmentFields
         new("smooth", Burner.SmoothTop, "Glass smooth-top"),
         new("plate", Burner.SolidPlate, "Solid plate"),
         new("induction", Burner.Induction, "Induction"),
-    ]) { IsList = true };
+    ])
+    { IsList = true };
 
     public static readonly NumberRow<Power> HobPower = NumberRow.Power("hob-power", "Power of the ring", Measure.Kilowatts, Stockwright.Kitchen.Hob.PowerRange) with
     {

@@ -59,7 +59,8 @@ internal static class PlanFields
         new("litres", GoalWay.Litres, "so many litres"),
         new("portions", GoalWay.Portions, "so many portions"),
         new("bones", GoalWay.Bones, "what these bones give"),
-    ]) { Told = "How much", Class = "wide", Description = "fill (default), litres, portions or bones." };
+    ])
+    { Told = "How much", Class = "wide", Description = "fill (default), litres, portions or bones." };
 
     public static readonly NumberRow<Volume> Litres = NumberRow.Volume("litres", "Stock, strained", Measure.Stock, PlanGoal.YieldRange) with
     {
@@ -80,7 +81,8 @@ internal static class PlanFields
         new("half", FillWay.Half, "half"),
         new("depth", FillWay.Depth, "to a depth of…"),
         new("rim", FillWay.Rim, "to so far below the rim…"),
-    ]) { Told = "Fill to", IsList = true, Description = "How full: safe (default), three-quarters, two-thirds or half of the height, depth or rim with fill-length." };
+    ])
+    { Told = "Fill to", IsList = true, Description = "How full: safe (default), three-quarters, two-thirds or half of the height, depth or rim with fill-length." };
 
     public static readonly NumberRow<Length> FillLength = NumberRow.Length("fill-length", "How deep, or how far below the rim", FillMark.LengthRange) with
     {
@@ -108,7 +110,8 @@ internal static class PlanFields
         new WordsRow<SlowCookerSetting>("slow-setting", "Setting of the slow cooker",
         [
             new("high", SlowCookerSetting.High, "High"), new("low", SlowCookerSetting.Low, "Low"), new("warm", SlowCookerSetting.Warm, "Warm: only keeps hot"),
-        ]) { Description = "Setting of a slow cooker: high (default) or low; warm is refused, for nothing is cooked on it." },
+        ])
+        { Description = "Setting of a slow cooker: high (default) or low; warm is refused, for nothing is cooked on it." },
         request => request.Pot.Kind == PotKind.SlowCooker ? request.Setting : null,
         (request, setting) => request.Pot.Kind == PotKind.SlowCooker ? request with { Setting = setting } : request);
 
@@ -190,7 +193,8 @@ internal static class PlanFields
             new WordsRow<NightPlan>("night", "Work in the night",
             [
                 new("free", NightPlan.KeepFree, "none: find a way"), new("getup", NightPlan.GetUp, "I get up for it"), new("oven", NightPlan.OvenHold, "lid on, into a low oven"), new("stop", NightPlan.StopAndCool, "stop, strain and cool"),
-            ]) { Told = "Checks in the night", Class = "wide", Description = "Work in the night: free (default, the planner keeps it free), getup, oven or stop." },
+            ])
+            { Told = "Checks in the night", Class = "wide", Description = "Work in the night: free (default, the planner keeps it free), getup, oven or stop." },
             request => request.Schedule.Night, (request, night) => request with { Schedule = request.Schedule with { Night = night } }),
     ];
 
@@ -211,7 +215,8 @@ internal static class PlanFields
             new WordsRow<TopUpRule>("topup", "Top up",
             [
                 new("line", TopUpRule.KeepToLine, "back to the line at every check"), new("covered", TopUpRule.KeepCovered, "only to keep the solids covered"), new("none", TopUpRule.None, "never"),
-            ]) { Told = "Topping up", Class = "wide", Description = "line (the level is held), covered or none. Line, and none for what is boiled down, when left out." },
+            ])
+            { Told = "Topping up", Class = "wide", Description = "line (the level is held), covered or none. Line, and none for what is boiled down, when left out." },
             request => request.TopUp, (request, rule) => request with { TopUp = rule }) with { Options = FineText.TopUps },
         Asked(
             new WordsRow<bool>("heat-up-lid", "Lid while it heats up", [new("off", false, "off: scum is lifted as it comes"), new("on", true, "on until it bubbles: hot a little sooner")])
@@ -224,7 +229,8 @@ internal static class PlanFields
             new WordsRow<MirepoixTime>("mirepoix", "Mirepoix goes in",
             [
                 new("last-hour", MirepoixTime.LastHour, "for the last hour: fresher, and it drinks less stock"), new("early", MirepoixTime.Early, "after the first skim, in large pieces"),
-            ]) { Told = "Mirepoix", Class = "wide", Description = "When mirepoix goes into a long simmer: early (after the first skim) or last-hour. The recipe's when left out." },
+            ])
+            { Told = "Mirepoix", Class = "wide", Description = "When mirepoix goes into a long simmer: early (after the first skim) or last-hour. The recipe's when left out." },
             request => request.Mirepoix, (request, time) => request with { Mirepoix = time }) with { Asked = view => FineText.Waiting(view).Any(), Usual = FineText.UsualMirepoix },
 
         // An altitude typed for this plan counts over the barometer reading the kitchen keeps; a reading typed with it counts over both.
