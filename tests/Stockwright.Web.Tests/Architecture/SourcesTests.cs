@@ -28,7 +28,7 @@ public sealed partial class SourcesTests
     {
         (string File, string Source)[] sources = [.. DataFiles().SelectMany(file => SourcesIn(file).Select(source => (Path.GetFileName(file), source)))];
         Assert.True(sources.Length > 150);
-        Assert.Empty(sources.Where(one => !Keys.Any(key => EndsOf(key, one.Source).Any())));
+        Assert.DoesNotContain(sources, one => !Keys.Any(key => EndsOf(key, one.Source).Any()));
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public sealed partial class SourcesTests
             .SelectMany(place => FilesUnder(place, ".md", ".cs", ".razor", ".json", ".csv"))
             .Where(file => Path.GetFileName(file) is not "sources.md" and not "SourcesTests.cs" and not "packages.lock.json")
             .Select(file => OnOneLine(File.ReadAllText(file))));
-        Assert.Empty(Keys.Where(key => !EndsOf(key, everything).Any()));
+        Assert.DoesNotContain(Keys, key => !EndsOf(key, everything).Any());
     }
 
     /// <summary>The table at the head of a file, and what a row of it says in its own words.</summary>
