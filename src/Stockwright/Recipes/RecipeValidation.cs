@@ -1,6 +1,5 @@
 using System.Globalization;
 using Stockwright.Larder;
-using UnitsNet;
 
 namespace Stockwright.Recipes;
 

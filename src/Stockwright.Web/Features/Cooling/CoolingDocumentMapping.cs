@@ -1,7 +1,6 @@
 using Stockwright.Cooling;
 using Stockwright.Cooling.Growth;
 using Stockwright.Cooling.Limits;
-using Stockwright.Cooling.Readings;
 using Stockwright.Web.Drawing;
 using Stockwright.Web.Fields;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Stockwright.Keeping;
 using Stockwright.Kitchen;
-using Stockwright.Measures;
 using Stockwright.Web.Features.Kitchen;
 using Stockwright.Web.Fields;
 using UnitsNet;

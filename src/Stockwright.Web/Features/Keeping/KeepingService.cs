@@ -1,6 +1,5 @@
 using Stockwright.Keeping;
 using Stockwright.Kitchen;
-using Stockwright.Web.Features.Kitchen;
 using Stockwright.Web.Fields;
 using UnitsNet;
 
