@@ -9,8 +9,8 @@ namespace Stockwright.Larder;
 /// <param name="IsTrimmed">True when the mass is that of the edible part, after peeling; false when as bought.</param>
 public sealed record Piece(string Name, Stated<Mass> Mass, bool IsTrimmed)
 {
-    /// <summary>Lightest and heaviest piece accepted.</summary>
-    public static readonly (Mass Least, Mass Most) MassRange = (UnitsNet.Mass.FromMilligrams(50), UnitsNet.Mass.FromKilograms(20));
+    /// <summary>Lightest and heaviest piece accepted: from a seed to a whole animal’s leg.</summary>
+    public static readonly (Mass Least, Mass Most) MassRange = (UnitsNet.Mass.FromMilligrams(1), UnitsNet.Mass.FromKilograms(20));
 
     /// <summary>Name for more than one, for instance <c>medium onions</c> or <c>leaves</c>.</summary>
     public string Plural { get; init; } = Name + "s";

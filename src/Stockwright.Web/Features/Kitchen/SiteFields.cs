@@ -32,7 +32,7 @@ internal sealed class SiteFields : DetailsFields
     {
         Told = "Film factor",
         Placeholder = "usual, with a wide band",
-        Hint = "From a pot you weighed: water lost, over what clean water would lose. 1 is clean water.",
+        Hint = "Fat and scum hold steam back. From a pot you weighed: the water it really lost as a part of what clean water would; 0.3 means three tenths.",
         Description = "The kitchen's own film factor, from a weighed pot.",
     };
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Stockwright.Larder;
 using Stockwright.Recipes;
 using Stockwright.Web.Fields;
 using UnitsNet;
@@ -81,8 +80,6 @@ internal static class RecipeFields
         IsList = true,
     };
 
-    private static readonly string[] LineParts = ["ingredient", "role", "amount", "preparation", "cut", "joins", "before", "optional", "note"];
-
     public static string Line(int row, string part) => string.Create(CultureInfo.InvariantCulture, $"line-{row}-{part}");
 
     public static string Stage(int index, string part) => string.Create(CultureInfo.InvariantCulture, $"stage-{index}-{part}");
@@ -109,8 +106,8 @@ internal static class RecipeFields
     /// <summary>What a line is told by, but its ingredient.</summary>
     public static IReadOnlyList<FieldBinding<RecipeLine>> OfLine(StockRecipe recipe, int row) =>
     [
-        (Role with { Name = Line(row, "role") }).Of<RecipeLine>(line => line.Role, (line, role) => line with { Role = role }),
         Amount(row).OfStated<RecipeLine>(line => line.PerLitre, (line, mass) => line with { PerLitre = mass! }, CookSource),
+        (Role with { Name = Line(row, "role") }).Of<RecipeLine>(line => line.Role, (line, role) => line with { Role = role }),
         (Prepared with { Name = Line(row, "preparation") }).Of<RecipeLine>(line => line.Preparation, (line, preparation) => line with { Preparation = preparation }),
         Cut(row).Of<RecipeLine>(line => line.Cut, (line, cut) => line with { Cut = cut }),
         JoinsOf(recipe, row).Of<RecipeLine>(line => (line.Joins, line.Joins == JoinMoment.WithStage ? line.Stage : 0), (line, joins) => line with { Joins = joins.Moment, Stage = joins.Stage }),
@@ -182,31 +179,13 @@ internal static class RecipeFields
     }
 
     /// <summary>The form without a row; the rows after it move up.</summary>
-    public static TypedForm DropLine(TypedForm typed, int dropped)
-    {
-        int rows = Lines(typed);
-        if (dropped < 0 || dropped >= rows)
-        {
-            return typed;
-        }
+    public static TypedForm DropLine(TypedForm typed, int dropped) => new(typed.Entries
+        .Where(entry => RowOf(entry.Key) != dropped)
+        .Select(entry => RowOf(entry.Key) is { } row && row > dropped ? KeyValuePair.Create(Line(row - 1, entry.Key.Split('-', 3)[2]), entry.Value) : entry));
 
-        TypedForm changed = typed;
-        for (int row = dropped; row < rows; row++)
-        {
-            foreach (string part in LineParts)
-            {
-                HashSet<string> names = typed.Names.ToHashSet(StringComparer.Ordinal);
-                string next = Line(row + 1, part);
-                changed = changed.With(Line(row, part), row + 1 < rows && names.Contains(next) ? typed[next] : null);
-            }
-        }
-
-        return changed;
-    }
-
-    /// <summary>Ingredients by shelf, for the list of a row; the one chosen stays though it is no longer offered.</summary>
-    public static IEnumerable<IGrouping<IngredientGroup, Ingredient>> Shelves(LarderTable larder, string chosen) =>
-        larder.Ingredients.Where(row => row.IsOffered || string.Equals(row.Id, chosen, StringComparison.Ordinal)).GroupBy(row => row.Group).OrderBy(group => group.Key);
+    /// <summary>Row of a field of the lines; null for every other field.</summary>
+    public static int? RowOf(string field) =>
+        field.Split('-', 3) is ["line", var number, _] && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int row) ? row : null;
 
     private static string StageWord(int index) => string.Create(CultureInfo.InvariantCulture, $"stage-{index}");
 

@@ -1,9 +1,8 @@
 using Stockwright.Larder;
-using Stockwright.Web.Features.Planning;
-using Stockwright.Web.Features.Recipes;
+using Stockwright.Web.Features.Larder;
 using Xunit;
 
-namespace Stockwright.Web.Tests.Features.Planning;
+namespace Stockwright.Web.Tests.Features.Larder;
 
 /// <summary>Lists to choose from leave out rows kept for checking, but never drop one that was chosen before.</summary>
 public sealed class OfferedCutsTests
@@ -15,7 +14,7 @@ public sealed class OfferedCutsTests
     {
         Assert.DoesNotContain(Boiled, CutOptions.Bones(StandardLarder.Table).With("").Value, StringComparison.Ordinal);
         Assert.DoesNotContain(Boiled, CutOptions.GivingGelatin(StandardLarder.Table).With("").Value, StringComparison.Ordinal);
-        Assert.DoesNotContain(RecipeFields.Shelves(StandardLarder.Table, "").SelectMany(shelf => shelf), row => row.Id is Boiled);
+        Assert.DoesNotContain(Boiled, CutOptions.All(StandardLarder.Table).With("").Value, StringComparison.Ordinal);
         Assert.Contains("\"chicken-feet\"", CutOptions.Bones(StandardLarder.Table).With("").Value, StringComparison.Ordinal);
     }
 
@@ -23,6 +22,6 @@ public sealed class OfferedCutsTests
     public void Whoever_has_them_chosen_keeps_them()
     {
         Assert.Contains($"<option value=\"{Boiled}\" selected>Chicken feet, boiled</option>", CutOptions.Bones(StandardLarder.Table).With(Boiled).Value, StringComparison.Ordinal);
-        Assert.Single(RecipeFields.Shelves(StandardLarder.Table, Boiled).SelectMany(shelf => shelf), row => row.Id is Boiled);
+        Assert.Contains($"<option value=\"{Boiled}\" selected>Chicken feet, boiled</option>", CutOptions.All(StandardLarder.Table).With(Boiled).Value, StringComparison.Ordinal);
     }
 }

@@ -2,10 +2,9 @@ using System.Text;
 using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Components;
 using Stockwright.Larder;
-using Stockwright.Web.Features.Larder;
 using UnitsNet;
 
-namespace Stockwright.Web.Features.Planning;
+namespace Stockwright.Web.Features.Larder;
 
 /// <summary>
 /// Options of a list of cuts, shelf by shelf. A page has many such lists with the same options, so they are written once as
@@ -35,6 +34,9 @@ public sealed class CutOptions
 
         options = html.ToString();
     }
+
+    /// <summary>Everything offered.</summary>
+    public static CutOptions All(LarderTable larder) => Of(larder, _ => true);
 
     /// <summary>What a stock may be made of.</summary>
     public static CutOptions Bones(LarderTable larder) =>
