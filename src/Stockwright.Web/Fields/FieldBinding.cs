@@ -67,7 +67,7 @@ internal sealed record TextBinding<TRecord>(TextRow Typed, Func<TRecord, string?
         return record => With(record, text);
     }
 
-    internal override string? Text(TRecord record, UnitSystem units, double tolerance) => Get(record) is { Length: > 0 } text ? text : null;
+    internal override string? Text(TRecord record, UnitSystem units, double tolerance = NumberRow.Exact) => Get(record) is { Length: > 0 } text ? text : null;
 
     internal override bool IsSame(TRecord one, TRecord other) => string.Equals(Get(one) ?? "", Get(other) ?? "", StringComparison.Ordinal);
 
@@ -80,7 +80,7 @@ internal sealed record StatedBinding<TRecord, T>(FieldRow<T> Typed, Func<TRecord
     internal override Func<TRecord, TRecord>? Read(FieldReader reader) =>
         Typed.Read(reader) is { } value ? record => With(record, new Stated<T>(value, value, value, Provenance.CookStated, Source)) : null;
 
-    internal override string? Text(TRecord record, UnitSystem units, double tolerance) => Get(record) is { } stated ? Typed.Text(stated.Value, units, tolerance) : null;
+    internal override string? Text(TRecord record, UnitSystem units, double tolerance = NumberRow.Exact) => Get(record) is { } stated ? Typed.Text(stated.Value, units, tolerance) : null;
 
     internal override bool IsSame(TRecord one, TRecord other) => Equals(Get(one), Get(other));
 

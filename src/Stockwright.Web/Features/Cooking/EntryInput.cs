@@ -71,7 +71,7 @@ public sealed record EntryInput
                     .Select(same => $"{string.Join(", ", same.Select(row => row.Kind.Word))}: {same.Key}")) + ".",
 
                 // Numbers may also be text as a cook writes it.
-                Type = JsonSchemaType.Null | JsonSchemaType.String | (isNumber ? JsonSchemaType.Number : 0),
+                Type = isNumber ? JsonSchemaType.Null | JsonSchemaType.String | JsonSchemaType.Number : JsonSchemaType.Null | JsonSchemaType.String,
                 Format = isNumber ? "double" : null,
                 Pattern = isNumber ? Number : null,
             };

@@ -139,7 +139,7 @@ internal static class EquipmentReader
         where T : class
     {
         string id = reader.Form[row.Name].Trim();
-        T? chosen = id.Length == 0 ? all.FirstOrDefault() : all.FirstOrDefault(one => string.Equals(idOf(one), id, StringComparison.Ordinal));
+        T? chosen = all.FirstOrDefault(one => id.Length == 0 || string.Equals(idOf(one), id, StringComparison.Ordinal));
         if (chosen is null)
         {
             reader.Report(row.Name, id.Length == 0
