@@ -39,7 +39,7 @@ internal sealed class PotProblem
     {
         PotEnvironment environment = new(
             BenchRequests.Pot, BenchRequests.Hob, BenchRequests.FillPot.Lid, BenchRequests.Site, StandardAtmosphere.PressurePascals(BenchRequests.Site.Altitude.Meters));
-        system = new PotSystem(environment, SurfaceFilm.Default.Value, 1, BenchRequests.Hob.Efficiency.Value.DecimalFractions)
+        system = new PotSystem(environment, SimmerAssumptions.Standard.SurfaceFilm.Value, 1, BenchRequests.Hob.Efficiency.Value.DecimalFractions)
         {
             SolidsLoaded = SolidsKilograms,
             DryHeatCapacity = environment.PotHeatCapacity + SolidsJoulesPerKelvin,

@@ -209,7 +209,7 @@ internal sealed class ExpectedPlan
         {
             bool defats = view.Plan.Request.Recipe.ChillsAndDefats;
             Volume After(Ratio lost) => SimmerForecaster.Cold((strained * (defats ? 1 - lost.DecimalFractions : 1)) + view.Plan.Workings.Fitted.LetDownKilograms);
-            Stated<Ratio> lost = LiquorExchange.DefatLoss;
+            Stated<Ratio> lost = view.Plan.Request.Assumptions.DefatLoss;
             return new Band<Volume>(After(lost.High), After(lost.Value), After(lost.Low));
         }
 

@@ -168,7 +168,7 @@ internal sealed class LossEstimator
 
         foreach (PotObservation one in used)
         {
-            double miss = (one.Value - (one.In(outcome) ?? one.Value)) / one.Sigma;
+            double miss = (one.Value - (one.In(outcome, workings.Environment.Assumptions) ?? one.Value)) / one.Sigma;
             sum += miss * miss;
         }
 
@@ -199,7 +199,7 @@ internal sealed class LossEstimator
         return (misses, slopes);
     }
 
-    private static double[] Predicted(List<PotObservation> used, SimmerOutcome outcome) => [.. used.Select(one => one.In(outcome) ?? one.Value)];
+    private double[] Predicted(List<PotObservation> used, SimmerOutcome outcome) => [.. used.Select(one => one.In(outcome, workings.Environment.Assumptions) ?? one.Value)];
 
     private double[,] Curvature(bool[] free, double[][] slopes, List<PotObservation> used)
     {
@@ -275,7 +275,7 @@ internal sealed class LossEstimator
         }
 
         Stated<Ratio> held = workings.Fitter.Clinging;
-        Stated<Ratio> lost = LiquorExchange.StrainLoss;
+        Stated<Ratio> lost = workings.Environment.Assumptions.StrainLoss;
         SimmerOutcome central = workings.Central;
         double holds = (workings.Fitter.RetainedKilograms(central, held.High.DecimalFractions) - workings.Fitter.RetainedKilograms(central, held.Low.DecimalFractions)) / 2 / EightInTen;
         double loses = (lost.High - lost.Low).DecimalFractions * one.Value / 2 / EightInTen;

@@ -34,14 +34,16 @@ internal sealed record PotObservation(ObservationKind Kind, double? AtSeconds, d
     public int Look { get; init; }
 
     /// <summary>What a run has for it; null when the run ended before.</summary>
-    public double? In(SimmerOutcome outcome)
+    /// <param name="outcome">The run.</param>
+    /// <param name="assumptions">The figures of the plan.</param>
+    public double? In(SimmerOutcome outcome, SimmerAssumptions assumptions)
     {
         switch (Kind)
         {
             case ObservationKind.Simmer:
                 return outcome.HeatUpSeconds;
             case ObservationKind.Strained:
-                return Math.Max(0, outcome.LiquidLeftKilograms - outcome.ClingingKilograms) * (1 - LiquorExchange.StrainLoss.Value.DecimalFractions);
+                return Math.Max(0, outcome.LiquidLeftKilograms - outcome.ClingingKilograms) * (1 - assumptions.StrainLoss.Value.DecimalFractions);
             default:
                 return outcome.Looks.TryGetValue(Look, out SimmerOutcome.Sight sight)
                     ? Kind switch

@@ -24,7 +24,7 @@ internal sealed record PotPrior(double Film, double Less, double More, double Ef
         (double less, double more) = forecaster.LossFactors;
         double efficiency = request.Heat.Efficiency.Value.DecimalFractions;
         return new PotPrior(
-            SurfaceFilm.For(request.Site).Value,
+            SurfaceFilm.For(request.Site, request.Assumptions).Value,
             less,
             more,
             efficiency,

@@ -20,8 +20,8 @@ internal static class CutFile
         file.OptionalText("about");
         Dictionary<string, string> sources = file.TextTable("sources");
         Dictionary<string, CutClass> classes = new(StringComparer.Ordinal);
-        Dictionary<string, CutClass> byIngredient = new(StringComparer.Ordinal);
-        Dictionary<IngredientGroup, CutClass> byGroup = [];
+        Dictionary<string, string> ofIngredients = new(StringComparer.Ordinal);
+        Dictionary<IngredientGroup, string> ofGroups = [];
         Dictionary<IngredientGroup, Stated<Ratio>> sodium = [];
         Dictionary<string, Solubles> solubles = new(StringComparer.Ordinal);
         file.Rows("classes", "class", row =>
@@ -34,7 +34,7 @@ internal static class CutFile
 
             foreach (string ingredient in row.Texts("ingredients"))
             {
-                if (!byIngredient.TryAdd(ingredient, cut))
+                if (!ofIngredients.TryAdd(ingredient, cut.Id))
                 {
                     throw row.Fail($"'ingredients' holds '{ingredient}', which another class holds already");
                 }
@@ -46,7 +46,7 @@ internal static class CutFile
         {
             IngredientGroup group = row.Choice<IngredientGroup>("group");
             string name = row.Text("class");
-            byGroup.Add(group, classes.TryGetValue(name, out CutClass? cut) ? cut : throw row.Fail($"'class' names '{name}', which is not in the file"));
+            ofGroups.Add(group, classes.ContainsKey(name) ? name : throw row.Fail($"'class' names '{name}', which is not in the file"));
             if (row.OptionalStated("sodiumMilligrams", sources) is { } milligrams)
             {
                 sodium.Add(group, Milligrams(milligrams));
@@ -64,7 +64,7 @@ internal static class CutFile
 
             return id;
         });
-        return new CutTable(classes.Values, byIngredient, byGroup, solubles, sodium);
+        return new CutTable([.. classes.Values], ofIngredients, ofGroups, solubles, sodium);
     }
 
     private static CutClass ReadClass(JsonRow row, Dictionary<string, string> sources)

@@ -11,25 +11,63 @@ public sealed class CutTable
 
     private readonly FrozenDictionary<string, CutClass> byIngredient;
     private readonly FrozenDictionary<IngredientGroup, CutClass> byGroup;
-    private readonly FrozenDictionary<string, Solubles> solubles;
-    private readonly FrozenDictionary<IngredientGroup, Stated<Ratio>> sodium;
 
-    internal CutTable(
-        IEnumerable<CutClass> classes,
-        IReadOnlyDictionary<string, CutClass> byIngredient,
-        IReadOnlyDictionary<IngredientGroup, CutClass> byGroup,
-        IReadOnlyDictionary<string, Solubles> solubles,
+    /// <summary>Makes a table.</summary>
+    /// <param name="classes">All classes.</param>
+    /// <param name="ofIngredients">Name of the class of each ingredient that has one of its own.</param>
+    /// <param name="ofGroups">Name of the class of what else stands on a shelf.</param>
+    /// <param name="solubles">Sugars and sodium of each ingredient that has a row of its own.</param>
+    /// <param name="sodium">Sodium of what else stands on a shelf.</param>
+    /// <exception cref="KeyNotFoundException">A class is named that is not among them.</exception>
+    public CutTable(
+        IReadOnlyList<CutClass> classes,
+        IReadOnlyDictionary<string, string> ofIngredients,
+        IReadOnlyDictionary<IngredientGroup, string> ofGroups,
+        IReadOnlyDictionary<string, Larder.Solubles> solubles,
         IReadOnlyDictionary<IngredientGroup, Stated<Ratio>> sodium)
     {
-        Classes = [.. classes];
-        this.byIngredient = byIngredient.ToFrozenDictionary(StringComparer.Ordinal);
-        this.byGroup = byGroup.ToFrozenDictionary();
-        this.solubles = solubles.ToFrozenDictionary(StringComparer.Ordinal);
-        this.sodium = sodium.ToFrozenDictionary();
+        Classes = classes;
+        OfIngredients = ofIngredients;
+        OfGroups = ofGroups;
+        Solubles = solubles.ToFrozenDictionary(StringComparer.Ordinal);
+        Sodium = sodium;
+        byIngredient = ofIngredients.ToFrozenDictionary(row => row.Key, row => Get(row.Value), StringComparer.Ordinal);
+        byGroup = ofGroups.ToFrozenDictionary(row => row.Key, row => Get(row.Value));
     }
 
     /// <summary>All classes.</summary>
     public IReadOnlyList<CutClass> Classes { get; }
+
+    /// <summary>Name of the class of each ingredient that has one of its own.</summary>
+    public IReadOnlyDictionary<string, string> OfIngredients { get; }
+
+    /// <summary>Name of the class of what else stands on a shelf.</summary>
+    public IReadOnlyDictionary<IngredientGroup, string> OfGroups { get; }
+
+    /// <summary>Sugars and sodium of each ingredient that has a row of its own.</summary>
+    public IReadOnlyDictionary<string, Larder.Solubles> Solubles { get; }
+
+    /// <summary>Sodium of what else stands on a shelf.</summary>
+    public IReadOnlyDictionary<IngredientGroup, Stated<Ratio>> Sodium { get; }
+
+    /// <summary>The part of the table that some ingredients need.</summary>
+    public CutTable For(IReadOnlyCollection<Ingredient> ingredients)
+    {
+        HashSet<string> ids = [.. ingredients.Select(row => row.Id)];
+        HashSet<IngredientGroup> groups = [.. ingredients.Select(row => row.Group)];
+        HashSet<CutClass> classes = [.. ingredients.Select(ClassOf).OfType<CutClass>()];
+        return new CutTable(
+            [.. Classes.Where(classes.Contains)],
+            OfIngredients.Where(row => ids.Contains(row.Key)).ToDictionary(StringComparer.Ordinal),
+            OfGroups.Where(row => groups.Contains(row.Key) && classes.Contains(byGroup[row.Key])).ToDictionary(),
+            Solubles.Where(row => ids.Contains(row.Key)).ToDictionary(StringComparer.Ordinal),
+            Sodium.Where(row => groups.Contains(row.Key)).ToDictionary());
+    }
+
+    /// <summary>Finds a class by its stable name.</summary>
+    /// <exception cref="KeyNotFoundException">No class has that name.</exception>
+    private CutClass Get(string id) => Classes.FirstOrDefault(cut => string.Equals(cut.Id, id, StringComparison.Ordinal))
+        ?? throw new KeyNotFoundException($"No class of cut is called '{id}'.");
 
     /// <summary>
     /// The class of an ingredient: its own, or that of its shelf for a cook's own ingredient; null for what has none,
@@ -53,10 +91,10 @@ public sealed class CutTable
     /// vegetable are taken as 45 % of its carbohydrate by difference (estimate; the rest is mostly fibre).
     /// Carbohydrate by difference is not used elsewhere: in shells it is chitin, in wine alcohol.
     /// </summary>
-    internal Solubles SolublesOf(Ingredient ingredient)
+    internal Larder.Solubles SolublesOf(Ingredient ingredient)
     {
         ArgumentNullException.ThrowIfNull(ingredient);
-        if (solubles.TryGetValue(ingredient.Id, out Solubles? row))
+        if (Solubles.TryGetValue(ingredient.Id, out Larder.Solubles? row))
         {
             return row;
         }
@@ -64,6 +102,6 @@ public sealed class CutTable
         Stated<Ratio> sugars = ingredient.Group is IngredientGroup.Vegetable
             ? new(ingredient.Carbohydrate * 0.45, ingredient.Carbohydrate * 0.3, ingredient.Carbohydrate * 0.6, Provenance.Estimate, "Estimate: 45 % of the carbohydrate by difference")
             : Nothing;
-        return new Solubles(sugars, sodium.GetValueOrDefault(ingredient.Group, Nothing), ingredient.Group is IngredientGroup.Liquid);
+        return new Larder.Solubles(sugars, Sodium.GetValueOrDefault(ingredient.Group, Nothing), ingredient.Group is IngredientGroup.Liquid);
     }
 }

@@ -1,5 +1,3 @@
-using Stockwright.Evidence;
-
 namespace Stockwright.Larder;
 
 /// <summary>How temperature, acid and piece size move the rates (equations B.1 to B.4 in docs/equations-body.md).</summary>
@@ -28,22 +26,6 @@ internal static class ExtractionRates
     private const double MostAcid = 1.5;
     private const double LeastPiece = 0.5;
     private const double MostPiece = 2.5;
-
-    /// <summary>What a kitchen gets out of the published collagen before it has measured anything (B.5).</summary>
-    public static Stated<double> UsualKitchenFactor { get; } = new(
-        0.85, 0.62, 1.15, Provenance.Estimate, "Estimate: one batch differs from the next by a third; measured pots replace it");
-
-    /// <summary>Activation energy of collagen extraction, J/mol: chicken bones at 100 and 120 °C, a factor of six (K2).</summary>
-    public static Stated<double> CollagenActivation { get; } = new(
-        109_000, 90_000, 120_000, Provenance.Computed, "K2: J Cookery Sci Japan 1998 31(4):293 (abstract): 180 min at 100 °C equals 30 min at 120 °C");
-
-    /// <summary>Activation energy of the breakdown of gelatin, J/mol.</summary>
-    public static Stated<double> BreakdownActivation { get; } = new(
-        100_000, 80_000, 110_000, Provenance.Estimate, "Estimate; fitted only to when beef-bone broth at 121 °C stops setting (Kim et al. 2014)");
-
-    /// <summary>Breakdown of gelatin at 98 °C, per hour.</summary>
-    public static Stated<double> BreakdownPerHour { get; } = new(
-        0.08, 0.05, 0.12, Provenance.Estimate, "Estimate; fitted only to when beef-bone broth at 121 °C stops setting (Kim et al. 2014)");
 
     /// <summary>B.1 and B.2: rate over that at 98 °C.</summary>
     public static double Arrhenius(double celsius, double activationJoulesPerMole) =>

@@ -12,7 +12,7 @@ internal static class Assumptions
 {
     public static IReadOnlyList<Assumption> List(PlanRequest request, BatchLoad load, BoilingReport boiling)
     {
-        Stated<double> film = SurfaceFilm.For(request.Site);
+        Stated<double> film = SurfaceFilm.For(request.Site, request.Assumptions);
         LoadItem? heaviest = load.Items.MaxBy(item => item.RawKilograms);
         List<Assumption> list =
         [
@@ -25,10 +25,10 @@ internal static class Assumptions
                 "Evaporation, top-ups and yield. Weigh one pot to replace it: the kitchen page says how."),
             Of("lid-escape", "Vapour that gets past the lid", LidEscape.Fraction(request.Lid), "Evaporation. No measurement of a lid ajar was found."),
             Of("hob-efficiency", request.Pot.HasOwnHeater ? "Power of its own heater that reaches it" : "Hob power that reaches the pot", request.Heat.Efficiency, "Heat-up time and energy."),
-            Of("retained", "Liquor that clings to drained bones, of their weight", ClingingLiquor.For(request.Site), "Yield and the weight of the spent solids. Weigh a colander to replace it: the kitchen page says how."),
-            Of("skimmed", "Liquid lifted with the scum", LiquorExchange.Skimmed, "Yield."),
-            Of("strain-loss", "Lost in straining, transfer and tasting", LiquorExchange.StrainLoss, "Yield."),
-            Of("cover", "Water over the solids at the start", LiquorExchange.CoverDepth, "Water to the line."),
+            Of("retained", "Liquor that clings to drained bones, of their weight", ClingingLiquor.For(request.Site, request.Assumptions), "Yield and the weight of the spent solids. Weigh a colander to replace it: the kitchen page says how."),
+            Of("skimmed", "Liquid lifted with the scum", request.Assumptions.Skimmed, "Yield."),
+            Of("strain-loss", "Lost in straining, transfer and tasting", request.Assumptions.StrainLoss, "Yield."),
+            Of("cover", "Water over the solids at the start", Depth(request.Assumptions.Get("cover-depth")), "Water to the line."),
         ];
         if (request.Pot.Kind == PotKind.SlowCooker)
         {
@@ -67,7 +67,7 @@ internal static class Assumptions
 
         if (request.Recipe.ChillsAndDefats)
         {
-            list.Add(Of("defat-loss", "Stock that goes with the fat", LiquorExchange.DefatLoss, "Yield."));
+            list.Add(Of("defat-loss", "Stock that goes with the fat", request.Assumptions.DefatLoss, "Yield."));
         }
 
         list.Add(new(
@@ -94,7 +94,7 @@ internal static class Assumptions
     /// <summary>What the warm-up of a slow cooker turns on.</summary>
     private static IEnumerable<Assumption> SlowCooker(PlanRequest request, BoilingReport boiling)
     {
-        Stated<double> loss = OwnHeat.SlowLoss;
+        Stated<double> loss = request.Assumptions.SlowLoss;
         double kelvins = boiling.Reached.DegreesCelsius - request.Site.Room.DegreesCelsius;
         Power Watts(double perKelvin) => Power.FromWatts(perKelvin * kelvins);
         yield return new(
@@ -106,9 +106,12 @@ internal static class Assumptions
             "Time to get hot, and whether it gets there.");
         if (request.Setting == SlowCookerSetting.Low)
         {
-            yield return Of("slow-low", "Power on low, of that on high", Ratios(OwnHeat.LowShare), "Time to get hot.");
+            yield return Of("slow-low", "Power on low, of that on high", Ratios(request.Assumptions.Get("slow-low")), "Time to get hot.");
         }
     }
+
+    private static Stated<Length> Depth(Stated<double> metres) =>
+        new(Length.FromMeters(metres.Value), Length.FromMeters(metres.Low), Length.FromMeters(metres.High), metres.Provenance, metres.Source);
 
     private static Stated<Ratio> Ratios(Stated<double> figure) => new(
         Ratio.FromDecimalFractions(figure.Value), Ratio.FromDecimalFractions(figure.Low), Ratio.FromDecimalFractions(figure.High), figure.Provenance, figure.Source);

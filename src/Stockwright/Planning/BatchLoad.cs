@@ -9,6 +9,7 @@ namespace Stockwright.Planning;
 /// <summary>One ingredient of a load, in SI units for the equations.</summary>
 /// <param name="Ingredient">The larder row.</param>
 /// <param name="Line">The recipe line.</param>
+/// <param name="Cuts">Classes of cuts.</param>
 /// <param name="RawKilograms">Mass as weighed, before roasting or blanching.</param>
 /// <param name="Charge">The solid in the pot; null for what goes in as liquid.</param>
 /// <param name="LiquidKilograms">Mass that joins the liquor: wine, vinegar, paste.</param>
@@ -18,6 +19,7 @@ namespace Stockwright.Planning;
 internal sealed record LoadItem(
     Ingredient Ingredient,
     RecipeLine Line,
+    CutTable Cuts,
     double RawKilograms,
     SolidCharge? Charge,
     double LiquidKilograms,
@@ -43,8 +45,8 @@ internal sealed record LoadItem(
                 return default;
             }
 
-            SolidGiving all = SolidGiving.Of(Ingredient, StandardCuts.Table, RawKilograms, blanched: false, FatDrainedKilograms);
-            SolidGiving left = SolidGiving.Of(Ingredient, StandardCuts.Table, RawKilograms, blanched: true, FatDrainedKilograms);
+            SolidGiving all = SolidGiving.Of(Ingredient, Cuts, RawKilograms, blanched: false, FatDrainedKilograms);
+            SolidGiving left = SolidGiving.Of(Ingredient, Cuts, RawKilograms, blanched: true, FatDrainedKilograms);
             Matter juices = new(0, all.Juices - left.Juices, 0, all.Minerals - left.Minerals, all.Sugars - left.Sugars);
             juices *= Math.Min(1, BlanchedAwayKilograms / Math.Max(1e-12, juices.Kilograms));
             return juices + Matter.OfWater(BlanchedAwayKilograms - juices.Kilograms);
@@ -97,7 +99,7 @@ internal sealed class BatchLoad
             lines.AddRange(recipeLines.Select(line => (line, line.PerLitre.Value.Kilograms)));
         }
 
-        return new BatchLoad([.. lines.Select(line => Item(request.Larder.Get(line.Line.IngredientId), line.Line, line.Kilograms, ClingingLiquor.OverDefault(request.Site), request.PieceSize))])
+        return new BatchLoad([.. lines.Select(line => Item(request.Larder.Get(line.Line.IngredientId), line.Line, line.Kilograms, request))])
             .NoLooserThan(GapShare * request.Recipe.WaterLitresPerLitre.Value / 1000);
     }
 
@@ -145,15 +147,15 @@ internal sealed class BatchLoad
     public IReadOnlyList<SolidCharge> StartSolids() =>
         [.. Items.Where(GoesInFirst).Select(item => item.Charge!)];
 
-    private static LoadItem Item(Ingredient ingredient, RecipeLine line, double rawKilograms, double clingsOverDefault, Length? piece)
+    private static LoadItem Item(Ingredient ingredient, RecipeLine line, double rawKilograms, PlanRequest request)
     {
         double roasted = line.Preparation == Preparation.Roast ? rawKilograms * (ingredient.RoastLoss?.Value.DecimalFractions ?? 0) : 0;
         double drained = line.Role == LineRole.Bones ? Math.Min(FatDrainedShare * ingredient.Fat.Value.DecimalFractions * rawKilograms, 0.8 * roasted) : 0;
         drained = roasted > 0 ? drained : 0;
         double blanched = line.Preparation == Preparation.Blanch ? BlanchLossShare * rawKilograms : 0;
         double inPot = rawKilograms - roasted - blanched;
-        LoadItem item = new(ingredient, line, rawKilograms, null, 0, roasted, drained, blanched);
-        if (ingredient.Group is IngredientGroup.Liquid || StandardCuts.Table.SolublesOf(ingredient).Dissolves || line.Role is LineRole.Acid or LineRole.Paste or LineRole.Fat or LineRole.Seasoning)
+        LoadItem item = new(ingredient, line, request.Cuts, rawKilograms, null, 0, roasted, drained, blanched);
+        if (ingredient.Group is IngredientGroup.Liquid || request.Cuts.SolublesOf(ingredient).Dissolves || line.Role is LineRole.Acid or LineRole.Paste or LineRole.Fat or LineRole.Seasoning)
         {
             return item with { LiquidKilograms = inPot };
         }
@@ -164,8 +166,8 @@ internal sealed class BatchLoad
         double packed = rawKilograms / (ingredient.PackDensity?.Value.KilogramsPerCubicMeter ?? UsualPackDensity);
         double packVolume = Math.Max(packed * volume / rawVolume, volume);
         double specificHeat = SpecificHeat(ingredient);
-        SolidRelease release = LiquorExchange.Release(ingredient, line.Preparation, StandardCuts.Table, item.Raw, item.InPot, drained, piece);
-        return item with { Charge = new SolidCharge(inPot, volume, packVolume, inPot * specificHeat, release with { Clings = release.Clings * clingsOverDefault }) };
+        SolidRelease release = LiquorExchange.Release(ingredient, line.Preparation, request.Cuts, item.Raw, item.InPot, drained, request.Assumptions, request.PieceSize);
+        return item with { Charge = new SolidCharge(inPot, volume, packVolume, inPot * specificHeat, release with { Clings = release.Clings * ClingingLiquor.OverDefault(request.Site, request.Assumptions) }) };
     }
 
     private static double SpecificHeat(Ingredient ingredient)

@@ -83,8 +83,17 @@ public sealed record BatchPlan
     /// <summary>The numbers this plan leans on.</summary>
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 
-    /// <summary>What it was worked out with.</summary>
-    internal PlanWorkings Workings { get; init; } = null!;
+    /// <summary>What one potful was settled at: with the request all that is needed to run its pot again.</summary>
+    public required PotSize Size { get; init; }
+
+    /// <summary>What it was worked out with; the pot is run again when that is asked of a plan that was kept.</summary>
+    internal PlanWorkings Workings
+    {
+        get => workings ??= PlanWorkings.Of(this);
+        init => workings = value;
+    }
+
+    private PlanWorkings? workings;
 }
 
 /// <summary>How urgent a notice is.</summary>

@@ -11,7 +11,7 @@ internal static class BlanchPot
     /// <summary>The forecaster for the blanching water; a pot on the hob is taken to be as large as the crock.</summary>
     public static SimmerForecaster Forecaster(PlanRequest request, SimmerForecaster own) => IsAnother(request)
         ? new(
-            new PotEnvironment(Pot.Straight("blanch", "Pot", request.Pot.BrimDiameter, request.Pot.InnerHeight), request.Hob, LidPosition.Off, request.Site, Air.PressurePascals(request.Site)),
+            new PotEnvironment(Pot.Straight("blanch", "Pot", request.Pot.BrimDiameter, request.Pot.InnerHeight), request.Hob, LidPosition.Off, request.Site, Air.PressurePascals(request.Site), request.Assumptions),
             request.Hob,
             LidPosition.Off,
             request.Site)

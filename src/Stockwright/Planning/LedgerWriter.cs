@@ -17,8 +17,8 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
     public Band<Volume> Yield()
     {
         Stated<Ratio> retained = clinging;
-        Stated<Ratio> strain = LiquorExchange.StrainLoss;
-        Stated<Ratio> defat = LiquorExchange.DefatLoss;
+        Stated<Ratio> strain = request.Assumptions.StrainLoss;
+        Stated<Ratio> defat = request.Assumptions.DefatLoss;
         double yield = Kept(central);
         double Of(double r, double s, double d) => fitter.YieldKilograms(central, r, s, d) + fitted.LetDownKilograms;
         double r0 = retained.Value.DecimalFractions;
@@ -60,8 +60,8 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         double otherLiquids = fitted.Load.Items.Sum(item => item.LiquidKilograms);
         double retained = fitter.RetainedKilograms(central, clinging.Value.DecimalFractions);
         double drained = Math.Max(0, central.LiquidLeftKilograms - retained);
-        double strainLoss = drained * LiquorExchange.StrainLoss.Value.DecimalFractions;
-        double defatLoss = request.Recipe.ChillsAndDefats ? (drained - strainLoss) * LiquorExchange.DefatLoss.Value.DecimalFractions : 0;
+        double strainLoss = drained * request.Assumptions.StrainLoss.Value.DecimalFractions;
+        double defatLoss = request.Recipe.ChillsAndDefats ? (drained - strainLoss) * request.Assumptions.DefatLoss.Value.DecimalFractions : 0;
         double held = Math.Min(retained, central.LiquidLeftKilograms) + central.LiftedWithSolidsKilograms;
         double heldLow = fitter.RetainedKilograms(central, clinging.Low.DecimalFractions) + central.LiftedWithSolidsKilograms;
         double heldHigh = fitter.RetainedKilograms(central, clinging.High.DecimalFractions) + central.LiftedWithSolidsKilograms;
@@ -83,8 +83,8 @@ internal sealed class LedgerWriter(PlanRequest request, PotFitter fitter, Fitted
         AddIfAny(taken, new("boiled-over", "Boiled over", Exact(central.SpiltKilograms), "over the rim, as entered"));
         AddIfAny(taken, new("soaked-up", "Soaked up", SoakedUp(), "dried things swell; estimate"));
         taken.Add(new("held-by-solids", "Left in the spent solids", new(SimmerForecaster.Cold(heldLow), SimmerForecaster.Cold(held), SimmerForecaster.Cold(heldHigh)), request.Site.OwnClinging is null ? "liquor that clings to drained bones and vegetables; estimate" : "liquor that clings to drained bones and vegetables; by your weighed colander"));
-        taken.Add(new("straining", "Lost in straining", Share(strainLoss, LiquorExchange.StrainLoss), "cloth, vessels and tasting; estimate"));
-        AddIfAny(taken, new("defatting", "Lost in defatting", Share(defatLoss, LiquorExchange.DefatLoss), "goes with the fat; estimate"));
+        taken.Add(new("straining", "Lost in straining", Share(strainLoss, request.Assumptions.StrainLoss), "cloth, vessels and tasting; estimate"));
+        AddIfAny(taken, new("defatting", "Lost in defatting", Share(defatLoss, request.Assumptions.DefatLoss), "goes with the fat; estimate"));
         taken.Add(new("yield", "Strained stock", yield, "what you keep"));
         return new WaterLedger(put, taken);
     }

@@ -23,7 +23,7 @@ internal sealed class PlanAssembly
     public PlanAssembly(PlanRequest request)
     {
         this.request = request;
-        environment = new PotEnvironment(request.Pot, request.Heat, request.Lid, request.Site, Air.PressurePascals(request.Site));
+        environment = new PotEnvironment(request.Pot, request.Heat, request.Lid, request.Site, Air.PressurePascals(request.Site), request.Assumptions);
         boiling = BoilingPlanner.Report(request, environment);
         perLitre = BatchLoad.PerLitre(request);
         writer = new ScriptWriter(request, boiling.Reached, boiling.PlannedTime, boiling.BoilingPoint);
@@ -116,6 +116,7 @@ internal sealed class PlanAssembly
                 OnePotTimeline = settled.Wish.Potfuls > 1 ? scheduler.LayOnePot(settled.Wish, settled.Blanch, laid) : null,
                 Notices = [.. TimeNotices.List(asked, request.Schedule.Night, laid, runs.Central, Sooner), .. Notices.List(request, fitted.Load, fit, boiling, runs.Central, yield, fitted.Litres)],
                 Assumptions = Assumptions.List(request, fitted.Load, boiling),
+                Size = PotSize.Of(fitted, laid.Nights),
                 Workings = new PlanWorkings(environment, script, fitted, fitter, runs.Central),
             },
             []);

@@ -125,8 +125,14 @@ public sealed record PlanRequest
     /// <summary>Optional lines of the recipe taken in, by ingredient; the others stay out.</summary>
     public IReadOnlySet<string> WithOptional { get; init; } = new HashSet<string>(StringComparer.Ordinal);
 
+    /// <summary>The uncertain figures it is worked out with.</summary>
+    public SimmerAssumptions Assumptions { get; init; } = SimmerAssumptions.Standard;
+
+    /// <summary>How the cuts of the larder give up their gelatin, juices and fat.</summary>
+    public CutTable Cuts { get; init; } = StandardCuts.Table;
+
     /// <summary>What heats the pot while it simmers: the hob, or the vessel's own heater.</summary>
-    public Hob Heat => Pot is { HasOwnHeater: true, HeaterPower: not null } ? OwnHeat.Of(Pot, Setting) : Hob;
+    public Hob Heat => Pot is { HasOwnHeater: true, HeaterPower: not null } ? OwnHeat.Of(Pot, Setting, Assumptions) : Hob;
 
     /// <summary>True when nobody looks in while it simmers: in a slow cooker, or in the oven.</summary>
     public bool IsLeftAlone => Pot.Kind == PotKind.SlowCooker || SimmersInOven;

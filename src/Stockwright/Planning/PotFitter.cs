@@ -35,7 +35,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     private TopUpRule rule = request.TopUp;
 
     /// <summary>Liquor that clings to drained bones in this kitchen, of their weight.</summary>
-    public Stated<Ratio> Clinging { get; } = ClingingLiquor.For(request.Site);
+    public Stated<Ratio> Clinging { get; } = ClingingLiquor.For(request.Site, request.Assumptions);
 
     /// <summary>Nights the pot is put away in; they change what evaporates, and so water, level and yield.</summary>
     public IReadOnlyList<NightWindow> Nights { get; set; } = [];
@@ -164,8 +164,8 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     public double YieldKilograms(SimmerOutcome outcome) => YieldKilograms(
         outcome,
         Clinging.Value.DecimalFractions,
-        LiquorExchange.StrainLoss.Value.DecimalFractions,
-        LiquorExchange.DefatLoss.Value.DecimalFractions);
+        request.Assumptions.StrainLoss.Value.DecimalFractions,
+        request.Assumptions.DefatLoss.Value.DecimalFractions);
 
     /// <summary>Strained, defatted stock of a run with other figures for the losses, kg (F.5).</summary>
     public double YieldKilograms(SimmerOutcome outcome, double retained, double strainLoss, double defatLoss)
@@ -184,7 +184,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
         double tap = request.Site.TapWater.DegreesCelsius;
         PotContents contents = new(request.Pot);
         contents.Add(solids, default);
-        double level = contents.HeapHeight(default) + LiquorExchange.CoverDepth.Value.Meters;
+        double level = contents.HeapHeight(default) + request.Assumptions.CoverDepthMetres;
         double water = contents.LiquidForLevel(level, tap, default);
         SimmerScript script = new(
             solids, water, tap, [new StageScript(forecaster.BoilingCelsius, 1, Climbs: false, LiftsOut: false, [])], TopUpRule.None, tap, level, ScriptWriter.OvenHoldCelsius, 0);
@@ -198,8 +198,8 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
     private FittedLoad ForLitres(double litres, double guessKilograms)
     {
         double wanted = litres * SimmerForecaster.ColdDensity / 1000;
-        double keeps = (1 - LiquorExchange.StrainLoss.Value.DecimalFractions)
-            * (request.Recipe.ChillsAndDefats ? 1 - LiquorExchange.DefatLoss.Value.DecimalFractions : 1);
+        double keeps = (1 - request.Assumptions.StrainLoss.Value.DecimalFractions)
+            * (request.Recipe.ChillsAndDefats ? 1 - request.Assumptions.DefatLoss.Value.DecimalFractions : 1);
         double asked = guessKilograms;
         FittedLoad fitted = Run(litres, asked);
         double tooLittle = 0;
@@ -280,7 +280,7 @@ internal sealed class PotFitter(PlanRequest request, ScriptWriter writer, Simmer
             return LeastWaterKilograms;
         }
 
-        double level = contents.HeapHeight(default) + LiquorExchange.CoverDepth.Value.Meters;
+        double level = contents.HeapHeight(default) + request.Assumptions.CoverDepthMetres;
         return Math.Max(LeastWaterKilograms, contents.LiquidForLevel(level, request.Site.TapWater.DegreesCelsius, default) - load.Items.Sum(item => item.LiquidKilograms));
     }
 

@@ -5,12 +5,6 @@ using UnitsNet;
 
 namespace Stockwright.Planning;
 
-/// <summary>A stretch of the simmer's clock the cook sleeps through, and what is done instead of checks.</summary>
-/// <param name="FromSeconds">Start on the simmer's clock.</param>
-/// <param name="Seconds">Length; time at temperature for a hold, standing cold for a stop.</param>
-/// <param name="Night">What is done.</param>
-internal sealed record NightWindow(double FromSeconds, double Seconds, NightPlan Night);
-
 /// <summary>Turns recipe, load and wishes into what is done to the pot, second by second.</summary>
 internal sealed class ScriptWriter
 {
@@ -73,7 +67,7 @@ internal sealed class ScriptWriter
             request.Site.TapWater.DegreesCelsius,
             heldMetres,
             request.SimmersInOven ? targetCelsius : OvenHoldCelsius,
-            LiquorExchange.Skimmed.Value.DecimalFractions / skims)
+            request.Assumptions.Skimmed.Value.DecimalFractions / skims)
         {
             FilmGrows = true,
             HeatsUpCovered = request.HeatsUpCovered || request.Pot.Kind == PotKind.SlowCooker,

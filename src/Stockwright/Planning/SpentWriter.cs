@@ -68,7 +68,7 @@ internal sealed class SpentWriter(PotFitter fitter, FittedLoad fitted, SimmerRun
     /// <summary>At the end of the range of what comes free, and no more than there is.</summary>
     private static SolidRelease Fattier(LoadItem? item, SolidRelease release, bool high)
     {
-        if (item is null || StandardCuts.Table.ClassOf(item.Ingredient) is not { } cut || !(cut.FreedFat.Value > Ratio.Zero))
+        if (item is null || item.Cuts.ClassOf(item.Ingredient) is not { } cut || !(cut.FreedFat.Value > Ratio.Zero))
         {
             return release;
         }
@@ -79,7 +79,7 @@ internal sealed class SpentWriter(PotFitter fitter, FittedLoad fitted, SimmerRun
 
     private static SolidRelease Stickier(LoadItem? item, SolidRelease release, bool high)
     {
-        if (item is null || StandardCuts.Table.CollagenOf(item.Ingredient) is not { } collagen || !(collagen.Value > Ratio.Zero))
+        if (item is null || item.Cuts.CollagenOf(item.Ingredient) is not { } collagen || !(collagen.Value > Ratio.Zero))
         {
             return release;
         }

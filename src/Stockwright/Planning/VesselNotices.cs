@@ -25,7 +25,7 @@ internal static class VesselNotices
     {
         if (request.IsUnderPressure)
         {
-            AddNearlyDry(outcome, notices);
+            AddNearlyDry(request.Assumptions, outcome, notices);
         }
 
         if (request.Pot.HasOwnHeater)
@@ -75,7 +75,7 @@ internal static class VesselNotices
     }
 
     /// <summary>The valve of another cooker may leak as much as the top of the range: even then something must cover the base.</summary>
-    private static void AddNearlyDry(SimmerOutcome outcome, List<PlanNotice> notices)
+    private static void AddNearlyDry(SimmerAssumptions assumptions, SimmerOutcome outcome, List<PlanNotice> notices)
     {
         if (outcome.StageEnds.Count <= PressureStages.Release)
         {
@@ -83,8 +83,9 @@ internal static class VesselNotices
         }
 
         double lockedHours = (outcome.StageEnds[PressureStages.Release] - outcome.StageEnds[PressureStages.Boil]) / 3600;
-        double more = lockedHours * (SealedPot.Leak.High - SealedPot.Leak.Value);
-        if (outcome.LiquidLeftKilograms - more < SealedPot.LeastLiquid.Value)
+        Stated<double> leak = assumptions.SealedLeak;
+        double more = lockedHours * (leak.High - leak.Value);
+        if (outcome.LiquidLeftKilograms - more < assumptions.Get("sealed-least").Value)
         {
             notices.Add(new(
                 NoticeLevel.Warning,

@@ -1,3 +1,4 @@
+using Stockwright.Simmering;
 using UnitsNet;
 
 namespace Stockwright.Predicting;
@@ -37,7 +38,7 @@ public static class Extraction
 
         ExtractionEngine engine = new(cuts, history);
         ExtractionTotals[] results = new ExtractionTotals[cuts.Count];
-        engine.Run(ExtractionFigures.Central(ph, kitchenFactor), results);
+        engine.Run(ExtractionFigures.Central(ph, kitchenFactor, SimmerAssumptions.Standard), results);
         return Write(cuts, results, kitchenFactor);
     }
 

@@ -1,4 +1,5 @@
 using Stockwright.Larder;
+using Stockwright.Simmering;
 
 namespace Stockwright.Predicting;
 
@@ -26,10 +27,10 @@ internal readonly record struct ExtractionFigures(
     double SimmerShiftKelvins = 0)
 {
     /// <summary>The central figures.</summary>
-    public static ExtractionFigures Central(double ph, double kitchenFactor) => new(
-        ExtractionRates.CollagenActivation.Value,
-        ExtractionRates.BreakdownActivation.Value,
-        ExtractionRates.BreakdownPerHour.Value,
+    public static ExtractionFigures Central(double ph, double kitchenFactor, SimmerAssumptions assumptions) => new(
+        assumptions.CollagenActivation.Value,
+        assumptions.BreakdownActivation.Value,
+        assumptions.BreakdownPerHour.Value,
         ExtractionRates.Acid(ph),
         1,
         kitchenFactor,
@@ -59,14 +60,17 @@ internal sealed class ExtractionEngine
     private readonly HeatSegments segments;
     private readonly CutData[] cuts;
     private readonly int heatUpCount;
+    private readonly double collagenActivation;
 
     /// <summary>Prepares to run.</summary>
     /// <param name="cuts">The cuts.</param>
     /// <param name="history">What the liquor goes through.</param>
     /// <param name="heatUpSeconds">How much of the history is heat-up; only a sample moves it.</param>
     /// <param name="otherMoments">When other things go in, for <see cref="WeakHours"/>; seconds.</param>
-    public ExtractionEngine(IReadOnlyList<CutInPot> cuts, TemperatureHistory history, double heatUpSeconds = 0, IEnumerable<double>? otherMoments = null)
+    /// <param name="assumptions">The figures; null for the standard ones.</param>
+    public ExtractionEngine(IReadOnlyList<CutInPot> cuts, TemperatureHistory history, double heatUpSeconds = 0, IEnumerable<double>? otherMoments = null, SimmerAssumptions? assumptions = null)
     {
+        collagenActivation = (assumptions ?? SimmerAssumptions.Standard).CollagenActivation.Value;
         double end = history.End.TotalSeconds;
         IEnumerable<double> moments = cuts.SelectMany(cut => new[] { cut.JoinsAt.TotalSeconds, cut.LeavesAt?.TotalSeconds ?? end });
         segments = new HeatSegments(history, [.. moments, heatUpSeconds, .. otherMoments ?? []]);
@@ -120,7 +124,7 @@ internal sealed class ExtractionEngine
         for (int i = segments.IndexAt(fromSeconds); i < last; i++)
         {
             HeatSegments.Segment segment = segments[i];
-            sum += segment.Hours * ExtractionRates.Arrhenius(segment.Celsius, ExtractionRates.WeakShare * ExtractionRates.CollagenActivation.Value);
+            sum += segment.Hours * ExtractionRates.Arrhenius(segment.Celsius, ExtractionRates.WeakShare * collagenActivation);
         }
 
         return sum;

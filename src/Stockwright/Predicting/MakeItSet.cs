@@ -151,7 +151,7 @@ public static class MakeItSet
             {
                 problems.Add(new WordedProblem(field, $"No price for {ingredient.Name.ToLowerInvariant()}: it is left out."));
             }
-            else if (made.Settings.Cuts.ClassOf(ingredient) is null || made.CollagenOf(ingredient).Value <= Ratio.Zero)
+            else if (made.CutTable.ClassOf(ingredient) is null || made.CollagenOf(ingredient).Value <= Ratio.Zero)
             {
                 problems.Add(new WordedProblem(field, $"{ingredient.Name} gives no gelatin: it is left out."));
             }

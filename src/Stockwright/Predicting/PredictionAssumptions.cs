@@ -1,5 +1,6 @@
 using Stockwright.Evidence;
 using Stockwright.Larder;
+using Stockwright.Simmering;
 using UnitsNet;
 
 namespace Stockwright.Predicting;
@@ -23,6 +24,7 @@ internal static class PredictionAssumptions
 
     private static void Collagen(PredictionCase made, List<Assumption> list)
     {
+        SimmerAssumptions figures = made.Plan.Request.Assumptions;
         CutInPot main = made.Cuts.OrderByDescending(cut => cut.Mass.Kilograms * cut.Collagen.DecimalFractions).First();
         string name = made.Plan.Request.Larder.Get(main.Id).Name.ToLowerInvariant();
         list.Add(Of("kitchen-factor", "This kitchen's gelatin against the published figures", made.Settings.KitchenFactor, static value => Ratio.FromDecimalFractions(value), "Gelatin, body. Measure a batch to replace it."));
@@ -35,9 +37,9 @@ internal static class PredictionAssumptions
         }
 
         list.Add(Of("fresh-bloom", $"Strength of fresh gelatin from {name}", main.Cut.FreshBloom, static value => value, "Body."));
-        list.Add(Of("collagen-activation", "How strongly heat speeds up the drawing of gelatin", ExtractionRates.CollagenActivation, KilojoulesPerMole, "Temperature, altitude, pressure cooking."));
-        list.Add(Of("breakdown-rate", "Gel strength lost in an hour at 98 °C", ExtractionRates.BreakdownPerHour, static value => Ratio.FromDecimalFractions(value), "Why longer is not always better."));
-        list.Add(Of("breakdown-activation", "How strongly heat speeds up that loss", ExtractionRates.BreakdownActivation, KilojoulesPerMole, "Pressure cooking."));
+        list.Add(Of("collagen-activation", "How strongly heat speeds up the drawing of gelatin", figures.CollagenActivation, KilojoulesPerMole, "Temperature, altitude, pressure cooking."));
+        list.Add(Of("breakdown-rate", "Gel strength lost in an hour at 98 °C", figures.BreakdownPerHour, static value => Ratio.FromDecimalFractions(value), "Why longer is not always better."));
+        list.Add(Of("breakdown-activation", "How strongly heat speeds up that loss", figures.BreakdownActivation, KilojoulesPerMole, "Pressure cooking."));
         if (main.Cut.FreedFat.Value > Ratio.Zero)
         {
             list.Add(Of("freed-fat", $"Fat that comes free of {name}", main.Cut.FreedFat, static value => value, "Fat cap."));

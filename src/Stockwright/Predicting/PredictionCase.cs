@@ -26,12 +26,18 @@ internal sealed class PredictionCase
         Items = items;
         this.strainedAt = strainedAt;
         Cuts = [.. items.Where(item => HasCollagen(item.Ingredient)).Select(Cut)];
-        Engine = new ExtractionEngine(Cuts, history, plan.HeatUp.Time.Central.TotalSeconds, items.Select(item => item.JoinsSeconds));
+        Engine = new ExtractionEngine(Cuts, history, plan.HeatUp.Time.Central.TotalSeconds, items.Select(item => item.JoinsSeconds), plan.Request.Assumptions);
     }
 
     public BatchPlan Plan { get; }
 
     public PredictionSettings Settings { get; }
+
+    /// <summary>How the cuts give up what they hold, as the plan has it.</summary>
+    public CutTable CutTable => Plan.Request.Cuts;
+
+    /// <summary>The figures the plan was made with.</summary>
+    public SimmerAssumptions Assumptions => Plan.Request.Assumptions;
 
     public IReadOnlyList<PotItem> Items { get; }
 
@@ -39,7 +45,7 @@ internal sealed class PredictionCase
 
     public ExtractionEngine Engine { get; }
 
-    public ExtractionFigures Central => ExtractionFigures.Central(Settings.Ph, Settings.KitchenFactor.Value);
+    public ExtractionFigures Central => ExtractionFigures.Central(Settings.Ph, Settings.KitchenFactor.Value, Plan.Request.Assumptions);
 
     /// <summary>All liquor in the pot when the heat goes off, and what ran over, kg: what the gelatin is dissolved in.</summary>
     public double LiquorKilograms => Liquor(Plan.Workings.Central) * LetDown(YieldKilograms);
@@ -70,10 +76,10 @@ internal sealed class PredictionCase
 
     public Length ContainerDiameter => Settings.ContainerDiameter ?? Length.FromMeters(2 * Plan.Request.Pot.RadiusAtMetres(Plan.Request.Pot.InnerHeight.Meters / 2));
 
-    public Solutes Solutes => Solutes.Of(Items, Settings.Cuts, Engine, strainedAt.TotalSeconds);
+    public Solutes Solutes => Solutes.Of(Items, CutTable, Engine, strainedAt.TotalSeconds);
 
     /// <summary>What one item gives beside gelatin.</summary>
-    public Solutes SolutesOf(PotItem item) => Solutes.Of(item, Settings.Cuts, Engine, strainedAt.TotalSeconds);
+    public Solutes SolutesOf(PotItem item) => Solutes.Of(item, CutTable, Engine, strainedAt.TotalSeconds);
 
     /// <summary>True when it is one of <see cref="Cuts"/>.</summary>
     public bool IsCut(PotItem item) => HasCollagen(item.Ingredient);
@@ -110,14 +116,14 @@ internal sealed class PredictionCase
         return value > 0 ? (low / value, high / value) : (1, 1);
     }
 
-    public Stated<Ratio> CollagenOf(Ingredient ingredient) => Settings.Cuts.CollagenOf(ingredient);
+    public Stated<Ratio> CollagenOf(Ingredient ingredient) => CutTable.CollagenOf(ingredient);
 
     private bool HasCollagen(Ingredient ingredient) =>
-        Settings.Cuts.ClassOf(ingredient) is not null && CollagenOf(ingredient).Value > Ratio.Zero;
+        CutTable.ClassOf(ingredient) is not null && CollagenOf(ingredient).Value > Ratio.Zero;
 
     private CutInPot Cut(PotItem item) => new(
         item.Ingredient.Id,
-        Settings.Cuts.ClassOf(item.Ingredient)!,
+        CutTable.ClassOf(item.Ingredient)!,
         Mass.FromKilograms(item.RawKilograms),
         CollagenOf(item.Ingredient).Value,
         TimeSpan.FromSeconds(item.JoinsSeconds),

@@ -103,7 +103,7 @@ public static class PredictionMaker
 
         foreach (PotItem item in made.Items.Where(item => item.Ingredient.Group is IngredientGroup.Beef or IngredientGroup.Veal or IngredientGroup.Poultry or IngredientGroup.Pork or IngredientGroup.Lamb or IngredientGroup.Game or IngredientGroup.Fish))
         {
-            if (made.Settings.Cuts.ClassOf(item.Ingredient) is null)
+            if (made.CutTable.ClassOf(item.Ingredient) is null)
             {
                 notices.Add(new PlanNotice(NoticeLevel.Warning, NoticeCode.UnknownCut, null, Figure.Of(item.Ingredient.Name)));
             }

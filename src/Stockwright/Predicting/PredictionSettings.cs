@@ -1,6 +1,6 @@
 using Stockwright.Evidence;
-using Stockwright.Larder;
 using Stockwright.Planning;
+using Stockwright.Simmering;
 using UnitsNet;
 
 namespace Stockwright.Predicting;
@@ -24,7 +24,7 @@ public sealed record PredictionSettings
     public static readonly (TimeSpan Least, TimeSpan Most) CoolingRange = (TimeSpan.Zero, TimeSpan.FromHours(12));
 
     /// <summary>Kitchen factor before this kitchen has measured anything.</summary>
-    public static Stated<double> UsualKitchenFactor => ExtractionRates.UsualKitchenFactor;
+    public static Stated<double> UsualKitchenFactor => SimmerAssumptions.Standard.KitchenFactor;
 
     /// <summary>Times the collagen the cuts give up in this kitchen, 0.3 to 1.5; one for the published figures.</summary>
     public Stated<double> KitchenFactor { get; init; } = UsualKitchenFactor;
@@ -55,9 +55,6 @@ public sealed record PredictionSettings
 
     /// <summary>Time from heat off to 60 °C, strained, up to 12 h: the gelatin goes on wearing down.</summary>
     public TimeSpan CoolingTo60 { get; init; } = TimeSpan.FromMinutes(30);
-
-    /// <summary>The classes of cuts.</summary>
-    public CutTable Cuts { get; init; } = StandardCuts.Table;
 
     /// <summary>What is wrong with these settings, in the cook's words; empty when all is well.</summary>
     public IReadOnlyList<WordedProblem> Check()

@@ -27,12 +27,12 @@ public static class ClingingLiquor
         Ratio.FromDecimalFractions(0.01), Ratio.Zero, Ratio.FromDecimalFractions(0.02), Provenance.Estimate, "estimate; a damp skin of a tenth of a millimetre on pieces of 5 cm, and drops in hollows");
 
     /// <summary>The figure of a kitchen: its own weighed one with 15 % either way, or 0.01 where that is more, or the default.</summary>
-    public static Stated<Ratio> For(KitchenSite site)
+    public static Stated<Ratio> For(KitchenSite site, SimmerAssumptions? assumptions = null)
     {
         ArgumentNullException.ThrowIfNull(site);
         if (site.OwnClinging is not { } own)
         {
-            return LiquorExchange.Clinging;
+            return (assumptions ?? SimmerAssumptions.Standard).Clinging;
         }
 
         double within = Math.Max(WeighedWithin, 1 + (StaysAfterWiping.Value / own));
@@ -62,5 +62,5 @@ public static class ClingingLiquor
     }
 
     /// <summary>How many times the default clings in a kitchen; what clings to vegetables and fish moves with it (S.7).</summary>
-    internal static double OverDefault(KitchenSite site) => For(site).Value / LiquorExchange.Clinging.Value;
+    internal static double OverDefault(KitchenSite site, SimmerAssumptions assumptions) => For(site, assumptions).Value / assumptions.Clinging.Value;
 }

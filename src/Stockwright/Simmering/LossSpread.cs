@@ -13,7 +13,8 @@ internal static class LossSpread
     {
         if (environment.IsSealed)
         {
-            return (SealedPot.Leak.Low / SealedPot.Leak.Value, SealedPot.Leak.High / SealedPot.Leak.Value);
+            Stated<double> leak = environment.Assumptions.SealedLeak;
+            return (leak.Low / leak.Value, leak.High / leak.Value);
         }
 
         Stated<Ratio> escape = LidEscape.Fraction(lid);
@@ -39,7 +40,7 @@ internal static class LossSpread
             return (less, more);
         }
 
-        Stated<double> film = SurfaceFilm.For(site);
+        Stated<double> film = SurfaceFilm.For(site, environment.Assumptions);
         double central = LidEscape.Past(environment.LidEscapeFraction, film.Value);
         double OfFilm(double other) => LidEscape.Past(environment.LidEscapeFraction, other) / central;
         return (

@@ -7,20 +7,15 @@ namespace Stockwright.Simmering;
 /// <summary>Vessels that heat themselves: the heater of a slow cooker, the elements or steam jacket of a kettle (S.10 and S.11 in docs/equations.md).</summary>
 public static class OwnHeat
 {
-    /// <summary>What a slow cooker loses to the room for each kelvin it is warmer, W/K: crock, shell and lid together.</summary>
-    internal static Stated<double> SlowLoss { get; } = SimmerAssumptions.Get("slow-loss");
-
-    /// <summary>Power on low over the power on high, in the long run.</summary>
-    internal static Stated<double> LowShare { get; } = SimmerAssumptions.Get("slow-low");
-
     /// <summary>What the warm setting keeps it at.</summary>
-    internal static Temperature Warm { get; } = Temperature.FromDegreesCelsius(SimmerAssumptions.Get("slow-warm").Value);
+    internal static Temperature Warm { get; } = Temperature.FromDegreesCelsius(SimmerAssumptions.Standard.Get("slow-warm").Value);
 
     /// <summary>The heater of a vessel, as a source of heat of its own.</summary>
     /// <param name="vessel">A vessel with its own heater, and the heater's power.</param>
     /// <param name="setting">How the knob of a slow cooker stands; a kettle's is turned down as a hob is.</param>
+    /// <param name="assumptions">The figures; null for the standard ones.</param>
     /// <exception cref="ArgumentException">The vessel has no heater of its own, or its power is not given.</exception>
-    public static Hob Of(Pot vessel, SlowCookerSetting setting)
+    public static Hob Of(Pot vessel, SlowCookerSetting setting, SimmerAssumptions? assumptions = null)
     {
         ArgumentNullException.ThrowIfNull(vessel);
         if (!vessel.HasOwnHeater || vessel.HeaterPower is not { } rated)
@@ -34,7 +29,7 @@ public static class OwnHeat
             Id = "own-heater",
             Name = slow ? setting == SlowCookerSetting.Low ? "its own heater, on low" : "its own heater, on high" : "its own heater",
             Kind = slow ? HobKind.Crock : HobKind.Jacket,
-            RatedPower = slow && setting == SlowCookerSetting.Low ? Power.FromWatts((double)rated.Watts * LowShare.Value) : rated,
+            RatedPower = slow && setting == SlowCookerSetting.Low ? Power.FromWatts((double)rated.Watts * (assumptions ?? SimmerAssumptions.Standard).Get("slow-low").Value) : rated,
         };
     }
 }

@@ -13,14 +13,15 @@ internal sealed class PotEnvironment
     private readonly EvaporationTable evaporation;
     private readonly double[] lossWatts;
 
-    public PotEnvironment(Pot pot, Hob hob, LidPosition lid, KitchenSite site, double airPascals)
+    public PotEnvironment(Pot pot, Hob hob, LidPosition lid, KitchenSite site, double airPascals, SimmerAssumptions? assumptions = null)
     {
+        Assumptions = assumptions ?? SimmerAssumptions.Standard;
         Pot = pot;
         IsSealed = pot.Kind == PotKind.PressureCooker && lid.Kind == LidKind.On;
         HobWatts = (double)hob.RatedPower.Watts;
         AirPascals = airPascals;
         RoomCelsius = site.Room.DegreesCelsius;
-        CleanOverCovered = SurfaceFilm.CleanOverCovered(site);
+        CleanOverCovered = SurfaceFilm.CleanOverCovered(site, Assumptions);
         evaporation = new EvaporationTable(RoomCelsius, site.Humidity.DecimalFractions, airPascals);
         BoilingCelsius = SaturationLine.SaturationKelvins(airPascals) - 273.15;
         HottestReachableCelsius = IsSealed
@@ -32,6 +33,9 @@ internal sealed class PotEnvironment
         SeatedEscape = LidEscape.CentralFraction(LidPosition.On);
         lossWatts = MakeLossTable(pot, airPascals);
     }
+
+    /// <summary>The figures it is worked out with.</summary>
+    public SimmerAssumptions Assumptions { get; }
 
     public Pot Pot { get; }
 
@@ -75,7 +79,7 @@ internal sealed class PotEnvironment
         if (pot.Kind == PotKind.SlowCooker)
         {
             // Its shell keeps the room's air off the crock, so one conductance stands for all of it (S.10).
-            return [.. Enumerable.Range(0, HottestCelsius + 1).Select(celsius => OwnHeat.SlowLoss.Value * (celsius - RoomCelsius))];
+            return [.. Enumerable.Range(0, HottestCelsius + 1).Select(celsius => Assumptions.SlowLoss.Value * (celsius - RoomCelsius))];
         }
 
         // A pot is filled to about three quarters; the dry rim above is cool and gives off little.

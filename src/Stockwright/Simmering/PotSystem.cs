@@ -1,3 +1,4 @@
+using Stockwright.Evidence;
 using Stockwright.Larder;
 using Stockwright.Numerics;
 using Stockwright.Physics;
@@ -65,10 +66,10 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
     public const double LiquidSpecificHeat = 4188.8;
 
     /// <summary>Steam a sealed pressure cooker lets go, kg/s.</summary>
-    public static readonly double SealedLeak = SealedPot.Leak.Value / 3600;
+    private readonly double sealedLeak = environment.Assumptions.SealedLeak.Value / 3600;
 
     /// <summary>Activation energy of the drawing of gelatin over the gas constant, K (B.1).</summary>
-    private static readonly double CollagenKelvins = ExtractionRates.CollagenActivation.Value / ExtractionRates.GasConstant;
+    private readonly double collagenKelvins = environment.Assumptions.CollagenActivation.Value / ExtractionRates.GasConstant;
 
     public int Dimension => StateCount;
 
@@ -112,7 +113,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
 
     /// <summary>Loss over that of clean open water in a state (S.3).</summary>
     public double FilmAt(ReadOnlySpan<double> y) =>
-        FloatingFat is null ? FilmFactor : SurfaceFilm.Factor(FilmFactor, environment.CleanOverCovered, SurfaceFilm.CleanShare(FloatingFat(ExchangeOf(y)) / Surface));
+        FloatingFat is null ? FilmFactor : SurfaceFilm.Factor(FilmFactor, environment.CleanOverCovered, SurfaceFilm.CleanShare(FloatingFat(ExchangeOf(y)) / Surface, environment.Assumptions));
 
     public double LidFactor => lidFactor;
 
@@ -155,7 +156,7 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         dydt[HeatIn] = heat;
         dydt[WallLoss] = walls;
         dydt[SteamLoss] = vapour * steamEnthalpy;
-        double arrhenius = -CollagenKelvins * ((1 / (celsius + 273.15)) - (1 / ExtractionRates.ReferenceKelvins));
+        double arrhenius = -collagenKelvins * ((1 / (celsius + 273.15)) - (1 / ExtractionRates.ReferenceKelvins));
         dydt[WeakHours] = Math.Exp(ExtractionRates.WeakShare * arrhenius) / 3600;
         dydt[CollagenHours] = Math.Exp(arrhenius) / 3600;
         dydt[HobHeat] = InOven ? 0 : heat;
@@ -181,11 +182,12 @@ internal sealed class PotSystem(PotEnvironment environment, double filmFactor, d
         if (IsLocked)
         {
             // The valve closes bit by bit; a jump would leave the integrator's last step before an event unchecked.
-            return SealedLeak * lidFactor * Math.Clamp((celsius - 80) / 15, 0, 1);
+            return sealedLeak * lidFactor * Math.Clamp((celsius - 80) / 15, 0, 1);
         }
 
         // The spread of a locked lid is that of its valve; while it is open the surface's own is as far as it goes.
-        double factor = environment.IsSealed ? Math.Clamp(lidFactor, SurfaceFilm.Default.Low / SurfaceFilm.Default.Value, SurfaceFilm.Default.High / SurfaceFilm.Default.Value) : lidFactor;
+        Stated<double> surfaceFilm = environment.Assumptions.SurfaceFilm;
+        double factor = environment.IsSealed ? Math.Clamp(lidFactor, surfaceFilm.Low / surfaceFilm.Value, surfaceFilm.High / surfaceFilm.Value) : lidFactor;
         double still = Surface * factor * SurfaceLoss.StillFlux(environment, celsius, LidEscape.Past(Escape, film));
         if (Mode == HeatMode.Full)
         {

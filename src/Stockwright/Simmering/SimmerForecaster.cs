@@ -30,7 +30,7 @@ internal sealed class SimmerForecaster
     {
         this.environment = environment;
         efficiency = hob.Efficiency;
-        film = SurfaceFilm.For(site).Value;
+        film = SurfaceFilm.For(site, environment.Assumptions).Value;
         (lessFactor, moreFactor) = LossSpread.Both(environment, lid, site);
     }
 

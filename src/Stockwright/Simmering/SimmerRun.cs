@@ -1,3 +1,5 @@
+using Stockwright.Evidence;
+
 namespace Stockwright.Simmering;
 
 /// <summary>
@@ -66,7 +68,8 @@ internal sealed class SimmerRun
         driver.SetLid(environment.LidEscapeFraction);
         if (stage.Cover == StageCover.Locked)
         {
-            pot.Vent(SealedPot.VentedKilograms(environment.Pot, pot.Level()) * Math.Min(system.LidFactor, SealedPot.VentedRooms.High / SealedPot.VentedRooms.Value));
+            Stated<double> rooms = environment.Assumptions.Get("vented-rooms");
+            pot.Vent(SealedPot.VentedKilograms(rooms, environment.Pot, pot.Level()) * Math.Min(system.LidFactor, rooms.High / rooms.Value));
         }
 
         if (stage.Climbs)

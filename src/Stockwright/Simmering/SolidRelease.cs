@@ -14,7 +14,8 @@ internal readonly record struct WaterRange(double Low, double Value, double High
 }
 
 /// <summary>What one solid gives to the liquor, by what it is made of (S.6 in docs/equations.md); kg, and rates per hour at 98 °C.</summary>
-internal sealed record SolidRelease
+/// <param name="Assumptions">The figures it was worked out with.</param>
+internal sealed record SolidRelease(SimmerAssumptions Assumptions)
 {
     /// <summary>Water the lean meat held when raw.</summary>
     public double MeatWater { get; init; }
@@ -59,7 +60,7 @@ internal sealed record SolidRelease
     public double MostWaterWithGelatin { get; init; }
 
     /// <summary>Liquor that clings to it once drained, kg per kg (S.7).</summary>
-    public double Clings { get; init; } = LiquorExchange.Clinging.Value.DecimalFractions;
+    public double Clings { get; init; } = Assumptions.Clinging.Value.DecimalFractions;
 
     /// <summary>Liquor handed over since it went in, kg; below zero when it has swollen.</summary>
     /// <param name="since">Progress of the exchange since then.</param>
@@ -69,7 +70,7 @@ internal sealed record SolidRelease
     /// <summary>What has left it for the liquor, kg.</summary>
     public double Given(Exchange since, double hottest)
     {
-        double meat = MeatWater > 0 ? Math.Max(0, (MeatWater * MeatFactor * Simmering.MeatWater.LostInTheEnd(hottest)) - DrivenOff) * Done(MeatPerHour, since.Weak) : 0;
+        double meat = MeatWater > 0 ? Math.Max(0, (MeatWater * MeatFactor * Assumptions.MeatWater.LostInTheEnd(hottest)) - DrivenOff) * Done(MeatPerHour, since.Weak) : 0;
         double other = OtherWater.Value > 0 ? OtherWater.Value * Done(OtherPerHour, since.Weak) : 0;
         return meat + other + (Dissolved * Done(DissolvedPerHour, since.Weak)) + (Gelatin(since) * (1 + WaterWithGelatin));
     }
@@ -88,8 +89,8 @@ internal sealed record SolidRelease
     /// <summary>The same solid when its water leaves more or less readily: minus one and plus one are the ends of eight in ten. One cook, one cut: all err together.</summary>
     public SolidRelease Leaning(double lean)
     {
-        WaterRange meat = LiquorExchange.MeatLean;
-        WaterRange gelatin = LiquorExchange.GelatinLean;
+        WaterRange meat = Assumptions.MeatWater.Lean;
+        WaterRange gelatin = Assumptions.GelatinLean;
         return this with
         {
             MeatFactor = MeatFactor * meat.At(lean),

@@ -25,47 +25,35 @@ public static class SurfaceFilm
     /// <summary>Coolest and hottest a pot that is weighed may be held; at the boil it loses by the power of the hob.</summary>
     public static readonly (Temperature Least, Temperature Most) WeighedTemperatureRange = (Temperature.FromDegreesCelsius(50), Temperature.FromDegreesCelsius(99));
 
-    /// <summary>Floating fat that leaves about a third of the surface clean.</summary>
-    private static readonly double CoveringKilogramsPerSquareMetre = SimmerAssumptions.Get("fat-that-covers").Value;
-
-    /// <summary>The default with its range.</summary>
-    public static Stated<double> Default { get; } = SimmerAssumptions.Get("surface-film");
-
-    /// <summary>Loss of a surface without fat over that of clean open water, with what a kitchen's air and the rim do to it.</summary>
-    private static readonly Stated<double> Clean = SimmerAssumptions.Get("clean-surface");
-
-    /// <summary>Fat that still floats on strained, defatted stock, kg/m2.</summary>
-    private static readonly Stated<double> LeftOnDefatted = SimmerAssumptions.Get("fat-left-on-defatted");
-
-    /// <summary>The factor of strained, defatted stock in a kitchen that has weighed nothing.</summary>
-    public static Stated<double> Defatted { get; } = Under(new KitchenSite(), LeftOnDefatted.Value);
-
     /// <summary>The factor of a surface on which so much fat floats, with its range: the one law of simmering, reducing and cooling (S.3).</summary>
     /// <param name="site">The kitchen; its own weighed figure takes the place of the default.</param>
     /// <param name="fat">Fat that floats, zero or more; null for what is left on strained, defatted stock.</param>
     /// <param name="surface">The free surface, above zero.</param>
-    public static Stated<double> Under(KitchenSite site, Mass? fat, Area surface) =>
-        Under(site, fat is { } floating ? floating.Kilograms / surface.SquareMeters : LeftOnDefatted.Value);
-
-    private static Stated<double> Under(KitchenSite site, double fatKilogramsPerSquareMetre)
+    /// <param name="assumptions">The figures; null for the standard ones.</param>
+    public static Stated<double> Under(KitchenSite site, Mass? fat, Area surface, SimmerAssumptions? assumptions = null)
     {
-        double share = CleanShare(fatKilogramsPerSquareMetre);
-        Stated<double> covered = For(site);
-        double q = CleanOverCovered(site);
-        double low = Math.Pow(covered.Low, 1 - share) * Math.Pow(q * covered.Value * Clean.Low / Clean.Value, share);
-        double high = Math.Pow(covered.High, 1 - share) * Math.Pow(Math.Min(Range.Most, q * covered.Value * Clean.High / Clean.Value), share);
+        SimmerAssumptions figures = assumptions ?? SimmerAssumptions.Standard;
+        double share = CleanShare(fat is { } floating ? floating.Kilograms / surface.SquareMeters : figures.Get("fat-left-on-defatted").Value, figures);
+        Stated<double> covered = For(site, figures);
+        Stated<double> clean = figures.CleanSurface;
+        double q = CleanOverCovered(site, figures);
+        double low = Math.Pow(covered.Low, 1 - share) * Math.Pow(q * covered.Value * clean.Low / clean.Value, share);
+        double high = Math.Pow(covered.High, 1 - share) * Math.Pow(Math.Min(Range.Most, q * covered.Value * clean.High / clean.Value), share);
         return new Stated<double>(Factor(covered.Value, q, share), low, high, Provenance.Estimate, "the surface of a pot (S.3) with the fat that floats on it");
     }
 
     /// <summary>Share of the surface that no fat covers yet (S.3): it falls with the fat that floats.</summary>
     /// <param name="fatKilogramsPerSquareMetre">Floating fat over the surface.</param>
-    internal static double CleanShare(double fatKilogramsPerSquareMetre) => Math.Exp(-Math.Max(0, fatKilogramsPerSquareMetre) / CoveringKilogramsPerSquareMetre);
+    /// <param name="assumptions">The figures.</param>
+    internal static double CleanShare(double fatKilogramsPerSquareMetre, SimmerAssumptions assumptions) =>
+        Math.Exp(-Math.Max(0, fatKilogramsPerSquareMetre) / assumptions.CoveringKilogramsPerSquareMetre);
 
     /// <summary>
     /// How many times as much the clean surface loses in a kitchen as the covered one (S.3). What makes its covered pots lose more than usual, dry
     /// air and draughts, does so where the surface is clean; but no clean surface loses more than <see cref="Range"/> allows.
     /// </summary>
-    internal static double CleanOverCovered(KitchenSite site) => Math.Max(1, Math.Min(1 / Default.Value, Range.Most / For(site).Value));
+    internal static double CleanOverCovered(KitchenSite site, SimmerAssumptions? assumptions = null) =>
+        Math.Max(1, Math.Min(1 / (assumptions ?? SimmerAssumptions.Standard).SurfaceFilm.Value, Range.Most / For(site, assumptions).Value));
 
     /// <summary>Loss over that of clean open water with so much of the surface clean: between the two it goes with the logarithm (S.3).</summary>
     /// <param name="covered">The factor of the covered surface.</param>
@@ -74,9 +62,9 @@ public static class SurfaceFilm
     internal static double Factor(double covered, double cleanOverCovered, double cleanShare) => covered * Math.Pow(cleanOverCovered, cleanShare);
 
     /// <summary>The factor for a kitchen: its own weighed figure with 15 % either way, or the default.</summary>
-    public static Stated<double> For(KitchenSite site) => site.OwnFilmFactor is { } own
+    public static Stated<double> For(KitchenSite site, SimmerAssumptions? assumptions = null) => site.OwnFilmFactor is { } own
         ? new Stated<double>(own, own / 1.15, own * 1.15, Provenance.CookStated, "weighed in this kitchen")
-        : Default;
+        : (assumptions ?? SimmerAssumptions.Standard).SurfaceFilm;
 
     /// <summary>The film factor from a weighed pot: measured loss over what clean water would lose.</summary>
     /// <param name="lost">Mass lost over the time, the pot held at the temperature throughout.</param>

@@ -256,7 +256,7 @@ public class ReplanTests
             Events = [.. Enumerable.Range(1, 16).Select(i => new PotEvent((i * 1800) + 1e-3, PotEventKind.Look, i))],
         };
         return SimmerRun.Execute(
-            workings.Environment, script, loss * SurfaceFilm.Default.Value, 1, heat * batch.Planned.Request.Hob.Efficiency.Value.DecimalFractions, sampled: false);
+            workings.Environment, script, loss * SimmerAssumptions.Standard.SurfaceFilm.Value, 1, heat * batch.Planned.Request.Hob.Efficiency.Value.DecimalFractions, sampled: false);
     }
 
     private static void Alike(BatchPlan planned, BatchPlan expected, double relative)

@@ -1,5 +1,6 @@
 using Stockwright.Larder;
 using Stockwright.Predicting;
+using Stockwright.Simmering;
 using Xunit;
 
 namespace Stockwright.Tests.Predicting;
@@ -30,7 +31,7 @@ public sealed class ExtractionTests
     {
         double joules = Math.Log(6) * ExtractionRates.GasConstant / ((1 / 373.15) - (1 / 393.15));
         Assert.InRange(joules, 109_300 * 0.995, 109_300 * 1.005);
-        Assert.InRange(ExtractionRates.CollagenActivation.Value, joules * 0.995, joules * 1.005);
+        Assert.InRange(SimmerAssumptions.Standard.CollagenActivation.Value, joules * 0.995, joules * 1.005);
     }
 
     /// <summary>K1 (fitted): McGee 2004, beef bones give about 20 % in 8 h of simmering; 5 points.</summary>

@@ -40,7 +40,7 @@ public sealed class ClingingLiquorTests
         Assert.Equal(own / within, clings.Low.DecimalFractions, 1e-12);
         Assert.Equal(own * within, clings.High.DecimalFractions, 1e-12);
         Assert.Equal(Provenance.CookStated, clings.Provenance);
-        Assert.Equal(LiquorExchange.Clinging, ClingingLiquor.For(new KitchenSite()));
+        Assert.Equal(SimmerAssumptions.Standard.Clinging, ClingingLiquor.For(new KitchenSite()));
     }
 
     /// <summary>The default, weighed: the same plan, with what is held back and the yield known better.</summary>
@@ -51,7 +51,7 @@ public sealed class ClingingLiquorTests
     public void Weighing_what_was_assumed_changes_no_figure_and_narrows_its_band(string recipe)
     {
         BatchPlan assumed = PlanRequests.For(recipe).Plan();
-        BatchPlan weighed = PlanRequests.For(recipe).Clinging(LiquorExchange.Clinging.Value.DecimalFractions).Plan();
+        BatchPlan weighed = PlanRequests.For(recipe).Clinging(SimmerAssumptions.Standard.Clinging.Value.DecimalFractions).Plan();
         Assert.Equal(assumed.Yield.Central.Liters, weighed.Yield.Central.Liters, 1e-9);
         Assert.Equal(assumed.SpentSolids.Central.Kilograms, weighed.SpentSolids.Central.Kilograms, 1e-9);
         Assert.True(weighed.Yield.High - weighed.Yield.Low < assumed.Yield.High - assumed.Yield.Low);
@@ -118,7 +118,7 @@ public sealed class ClingingLiquorTests
         double Yield(double deviations) => Draws.At(plan, "clinging liquor", deviations).YieldKilograms;
 
         // F.5: what clings leaves the yield but for what straining and defatting would have taken of it.
-        double kept = (1 - LiquorExchange.StrainLoss.Value.DecimalFractions) * (plan.Request.Recipe.ChillsAndDefats ? 1 - LiquorExchange.DefatLoss.Value.DecimalFractions : 1);
+        double kept = (1 - SimmerAssumptions.Standard.StrainLoss.Value.DecimalFractions) * (plan.Request.Recipe.ChillsAndDefats ? 1 - SimmerAssumptions.Standard.DefatLoss.Value.DecimalFractions : 1);
         double clings = Held(plan) * 0.9982 * kept;
         Assert.Equal(0.15 * clings, Yield(0) - Yield(1.2815515655446), 0.001 * clings);
         Assert.Equal((1 - (1 / 1.15)) * clings, Yield(-1.2815515655446) - Yield(0), 0.001 * clings);

@@ -35,12 +35,12 @@ public sealed class CookingLossTests
             double lost = row.Number("raw_water") - (left * row.Number("cooked_water"));
 
             // A tenth of the protein of boneless meat is collagen (estimate).
-            double meat = Math.Min(row.Number("raw_water"), SimmerAssumptions.Get("meat-water-per-protein").Value * 0.9 * row.Number("raw_protein"));
-            SolidRelease release = new()
+            double meat = Math.Min(row.Number("raw_water"), SimmerAssumptions.Standard.Get("meat-water-per-protein").Value * 0.9 * row.Number("raw_protein"));
+            SolidRelease release = new(SimmerAssumptions.Standard)
             {
                 MeatWater = meat,
-                MeatPerHour = SimmerAssumptions.Get("meat-loss-per-hour").Value,
-                OtherWater = new WaterRange(0, SimmerAssumptions.Get("bone-loss").Value * (row.Number("raw_water") - meat), 0),
+                MeatPerHour = SimmerAssumptions.Standard.Get("meat-loss-per-hour").Value,
+                OtherWater = new WaterRange(0, SimmerAssumptions.Standard.Get("bone-loss").Value * (row.Number("raw_water") - meat), 0),
             };
             misses.Add(release.Liquor(new Exchange(WeakAt95 * row.Number("hours"), 0), 95) - lost);
         }
@@ -92,7 +92,7 @@ public sealed class CookingLossTests
         request = request with { LeftOut = request.Recipe.Lines.Where(line => line.Role != LineRole.Bones).Select(line => line.IngredientId).ToHashSet(StringComparer.Ordinal) };
         BatchPlan plan = request.Plan();
         double raw = plan.Amounts.Sum(amount => amount.Mass.Kilograms);
-        Stated<Ratio> clings = LiquorExchange.Clinging;
+        Stated<Ratio> clings = SimmerAssumptions.Standard.Clinging;
         double Wet(double lean, Ratio clinging) => plan.Workings.Central.Gave.Sum(gave =>
             gave.Solid.MassKilograms - gave.Solid.Release.Leaning(lean).Liquor(gave.Since, gave.Hottest) - gave.FreedFat) * (1 + clinging.DecimalFractions) / raw;
         Assert.InRange(Wet(0, clings.Value), central ? 0.74 : 0.66, 0.95);
@@ -104,11 +104,11 @@ public sealed class CookingLossTests
     public void What_clings_is_a_film_and_some_hollows()
     {
         double surface = 6 / 0.05 / 1100;
-        Assert.InRange(LiquorExchange.Clinging.Value.DecimalFractions, surface * 0.0003 * 1000, 0.10);
-        Assert.InRange(surface * 0.0006 * 1000, LiquorExchange.Clinging.Low.DecimalFractions, LiquorExchange.Clinging.Value.DecimalFractions);
-        Assert.All(SimmerAssumptions.Keys.Where(key => key.StartsWith("clings-", StringComparison.Ordinal)), key =>
+        Assert.InRange(SimmerAssumptions.Standard.Clinging.Value.DecimalFractions, surface * 0.0003 * 1000, 0.10);
+        Assert.InRange(surface * 0.0006 * 1000, SimmerAssumptions.Standard.Clinging.Low.DecimalFractions, SimmerAssumptions.Standard.Clinging.Value.DecimalFractions);
+        Assert.All(SimmerAssumptions.Standard.Figures.Keys.Where(key => key.StartsWith("clings-", StringComparison.Ordinal)), key =>
         {
-            Stated<double> figure = SimmerAssumptions.Get(key);
+            Stated<double> figure = SimmerAssumptions.Standard.Get(key);
             Assert.True(figure.Low < figure.Value && figure.Value < figure.High);
             Assert.Equal(Provenance.Estimate, figure.Provenance);
         });
@@ -174,14 +174,14 @@ public sealed class CookingLossTests
     [Fact]
     public void Every_assumption_has_its_range_grade_and_source()
     {
-        Assert.All(SimmerAssumptions.Keys, key =>
+        Assert.All(SimmerAssumptions.Standard.Figures.Keys, key =>
         {
-            Stated<double> figure = SimmerAssumptions.Get(key);
+            Stated<double> figure = SimmerAssumptions.Standard.Get(key);
             Assert.True(figure.Low < figure.High, key);
             Assert.False(string.IsNullOrWhiteSpace(figure.Source));
             Assert.NotEqual(Provenance.Published, figure.Provenance);
         });
-        Assert.Throws<KeyNotFoundException>(() => SimmerAssumptions.Get("nothing"));
+        Assert.Throws<KeyNotFoundException>(() => SimmerAssumptions.Standard.Get("nothing"));
         Assert.Throws<DataFileException>(() => SimmerAssumptions.Parse("""{ "sources": {}, "figures": [{ "key": "a", "means": "b" }] }"""));
     }
 
@@ -192,11 +192,11 @@ public sealed class CookingLossTests
         if (pieceCentimetres is { } size)
         {
             Length usual = StandardCuts.Table.ClassOf(StandardLarder.Table.Get(id))!.ReferencePiece;
-            release = release with { MeatPerHour = MeatWater.PerHour(Length.FromCentimeters(size), usual) };
+            release = release with { MeatPerHour = SimmerAssumptions.Standard.MeatWater.PerHour(Length.FromCentimeters(size), usual) };
         }
 
         double kelvins = celsius + 273.15;
-        double activation = ExtractionRates.CollagenActivation.Value / ExtractionRates.GasConstant * ((1 / kelvins) - (1 / ExtractionRates.ReferenceKelvins));
+        double activation = SimmerAssumptions.Standard.CollagenActivation.Value / ExtractionRates.GasConstant * ((1 / kelvins) - (1 / ExtractionRates.ReferenceKelvins));
         Exchange since = new(hours * Math.Exp(-ExtractionRates.WeakShare * activation), hours * Math.Exp(-activation));
         return release.Liquor(since, celsius) + release.FreedFat(since);
     }

@@ -86,7 +86,7 @@ public sealed class HeatUpTests
         {
             PotEnvironment environment = At(kilowatts);
             SimmerScript script = PotRuns.Water(1.5, environment.BoilingCelsius, fromCelsius: 18) with { HeatsUpCovered = covered, FilmGrows = true };
-            return SimmerRun.Execute(environment, script, SurfaceFilm.Default.Value, 1, 0.85, sampled: false).HeatUpSeconds;
+            return SimmerRun.Execute(environment, script, SimmerAssumptions.Standard.SurfaceFilm.Value, 1, 0.85, sampled: false).HeatUpSeconds;
         }
 
         double low = 1;

@@ -18,8 +18,8 @@ public sealed class SealedPotTests
         Assert.InRange(Lost(1), 0.020, 0.040);
 
         // With a band: a tight cooker and one with a jiggling weight.
-        Assert.InRange(Lost(SealedPot.Leak.Low / SealedPot.Leak.Value), 0.010, 0.022);
-        Assert.InRange(Lost(SealedPot.Leak.High / SealedPot.Leak.Value), 0.045, 0.12);
+        Assert.InRange(Lost(SimmerAssumptions.Standard.SealedLeak.Low / SimmerAssumptions.Standard.SealedLeak.Value), 0.010, 0.022);
+        Assert.InRange(Lost(SimmerAssumptions.Standard.SealedLeak.High / SimmerAssumptions.Standard.SealedLeak.Value), 0.045, 0.12);
     }
 
     [Fact]
@@ -43,6 +43,6 @@ public sealed class SealedPotTests
                 new StageScript(environment.BoilingCelsius, 1, Climbs: false, LiftsOut: false, []) { Cover = StageCover.Falling },
             ],
         };
-        return SimmerRun.Execute(environment, script, SurfaceFilm.Default.Value, lidFactor, 0.85, sampled: false).SteamKilograms;
+        return SimmerRun.Execute(environment, script, SimmerAssumptions.Standard.SurfaceFilm.Value, lidFactor, 0.85, sampled: false).SteamKilograms;
     }
 }

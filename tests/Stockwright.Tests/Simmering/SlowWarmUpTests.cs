@@ -56,7 +56,7 @@ public sealed class SlowWarmUpTests
         double side = PotLosses.SideWatts(across / 100, 0.75 * high / 100, 98, 22, 0.9, 101_325);
         double lid = PotLosses.TopConvectionRadiationWatts(across / 100, 98, 22, 0.9, 101_325);
         double bare = (side + lid) / 76;
-        Assert.InRange(OwnHeat.SlowLoss.Value / bare, 1.0 / 3, 1.0);
+        Assert.InRange(SimmerAssumptions.Standard.SlowLoss.Value / bare, 1.0 / 3, 1.0);
     }
 
     private static PotEnvironment Crock(double watts)

@@ -52,7 +52,7 @@ public sealed class SurfaceFilmTests
     [Fact]
     public void The_default_lies_in_the_trades_figure()
     {
-        Stated<double> film = SurfaceFilm.Default;
+        Stated<double> film = SimmerAssumptions.Standard.SurfaceFilm;
         Assert.True(film.Low < film.Value && film.Value < film.High);
         Assert.InRange(film.Value, 3 / 16.0, 6 / 16.0);
         Assert.True(film.High > 6 / 16.0);
@@ -71,7 +71,7 @@ public sealed class SurfaceFilmTests
         double square = pot.SurfaceAtMetres(0);
         Mass fat = Mass.FromKilograms(fatKilogramsPerSquareMetre * square);
 
-        PotSystem simmering = new(environment, SurfaceFilm.Default.Value, 1, 1) { Surface = square, FloatingFat = _ => fat.Kilograms, Mode = HeatMode.Hold };
+        PotSystem simmering = new(environment, SimmerAssumptions.Standard.SurfaceFilm.Value, 1, 1) { Surface = square, FloatingFat = _ => fat.Kilograms, Mode = HeatMode.Hold };
         simmering.Film = simmering.FilmAt([0, 0, 0, 0, 0, 0, 0, 0, 0]);
         double simmer = simmering.VapourRate(Celsius) / square;
 
@@ -116,7 +116,7 @@ public sealed class SurfaceFilmTests
         Stated<double> own = SurfaceFilm.For(Site with { OwnFilmFactor = 0.3 });
         Assert.Equal(0.3, own.Value);
         Assert.Equal(Provenance.CookStated, own.Provenance);
-        Assert.True(own.High / own.Low < SurfaceFilm.Default.High / SurfaceFilm.Default.Low);
+        Assert.True(own.High / own.Low < SimmerAssumptions.Standard.SurfaceFilm.High / SimmerAssumptions.Standard.SurfaceFilm.Low);
     }
 
     // 15 % either way (S.3): 0.3 / 1.15 and 0.3 x 1.15.

@@ -57,7 +57,7 @@ internal sealed class WeighedColanderFields : DetailsFields
         if (areFish == true)
         {
             // What clings to fish moves with what clings to bones (S.7), so a fish kitchen may weigh its frames.
-            clings *= LiquorExchange.Clinging.Value.DecimalFractions / SimmerAssumptions.Get("clings-to-fish").Value;
+            clings *= SimmerAssumptions.Standard.Clinging.Value.DecimalFractions / SimmerAssumptions.Standard.Get("clings-to-fish").Value;
         }
 
         if (clings >= KitchenSite.OwnClingingRange.Least.DecimalFractions && clings <= KitchenSite.OwnClingingRange.Most.DecimalFractions)
