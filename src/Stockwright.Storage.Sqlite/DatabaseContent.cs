@@ -1,7 +1,7 @@
 using System.Data.Common;
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
-using Stockwright.Storage.Entities;
+using Stockwright.Storage.Batches;
 
 namespace Stockwright.Storage.Sqlite;
 

@@ -1,8 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Stockwright.Kitchen;
 using Stockwright.Storage.Demo;
-using Stockwright.Storage.Entities;
-using Stockwright.Storage.Mapping;
 
 namespace Stockwright.Storage;
 
@@ -64,7 +62,7 @@ public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts, T
     {
         foreach (DemoPlans.DemoPlan plan in DemoPlans.After(now))
         {
-            context.Add(PlanStore.NewRow(plan.Name, plan.Query, plan.Snapshot, plan.Note, now));
+            context.Add(PlanStore.NewRow(plan.Name, plan.Document, plan.Note, now));
         }
     }
 

@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using Stockwright.Kitchen;
-using Stockwright.Storage.Entities;
 
 namespace Stockwright.Storage;
 
@@ -35,6 +34,8 @@ public sealed class StockwrightContext(DbContextOptions<StockwrightContext> opti
     internal DbSet<SentFormEntity> SentForms => Set<SentFormEntity>();
 
     internal DbSet<BatchEntity> Batches => Set<BatchEntity>();
+
+    internal DbSet<BatchPlanEntity> BatchPlans => Set<BatchPlanEntity>();
 
     internal DbSet<LogEntryEntity> LogEntries => Set<LogEntryEntity>();
 
@@ -137,6 +138,13 @@ public sealed class StockwrightContext(DbContextOptions<StockwrightContext> opti
             batch.Property(row => row.RecipeName).HasMaxLength(NameLength);
             batch.Property(row => row.PotName).HasMaxLength(NameLength);
             batch.Property(row => row.LimitId).HasMaxLength(NameLength);
+        });
+        modelBuilder.Entity<BatchPlanEntity>(plan =>
+        {
+            plan.ToTable("BatchPlans");
+            plan.HasKey(row => row.BatchId);
+            plan.Property(row => row.BatchId).ValueGeneratedNever();
+            plan.HasOne<BatchEntity>().WithOne().HasForeignKey<BatchPlanEntity>(row => row.BatchId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<LogEntryEntity>(entry =>
         {

@@ -1,7 +1,6 @@
 using System.Data;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
-using Stockwright.Storage.Entities;
 
 namespace Stockwright.Storage;
 

@@ -1,1 +1,6 @@
+global using Stockwright.Storage.Batches;
+global using Stockwright.Storage.Kitchen;
+global using Stockwright.Storage.Larder;
+global using Stockwright.Storage.Plans;
+global using Stockwright.Storage.Recipes;
 global using UnitSystem = Stockwright.Measures.UnitSystem;

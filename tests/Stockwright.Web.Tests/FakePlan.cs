@@ -30,6 +30,7 @@ internal static class FakePlan
         return new BatchPlan
         {
             Request = request,
+            Size = new PotSize(Volume.FromLiters(litres), Mass.FromKilograms(litres * 1.4), line, line, Mass.Zero, CoverDecides: false, []),
             Yield = Around(litres, 0.15, Volume.FromLiters),
             Fit = new FitReport
             {

@@ -17,7 +17,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.BatchEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Batches.BatchEntity", b =>
                 {
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
@@ -70,7 +70,21 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Batches", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.HobEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Batches.BatchPlanEntity", b =>
+                {
+                    b.Property<Guid>("BatchId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("BatchId");
+
+                    b.ToTable("BatchPlans", (string)null);
+                });
+
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.HobEntity", b =>
                 {
                     b.Property<int>("KitchenId")
                         .HasColumnType("INTEGER");
@@ -107,7 +121,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Hobs", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.KitchenEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.KitchenEntity", b =>
                 {
                     b.Property<int>("Id")
                         .HasColumnType("INTEGER");
@@ -156,7 +170,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Kitchens", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.LogEntryEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Batches.LogEntryEntity", b =>
                 {
                     b.Property<long>("Sequence")
                         .ValueGeneratedOnAdd()
@@ -210,7 +224,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("LogEntries", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.OvenEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.OvenEntity", b =>
                 {
                     b.Property<int>("KitchenId")
                         .HasColumnType("INTEGER");
@@ -248,7 +262,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Ovens", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.OwnIngredientEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Larder.OwnIngredientEntity", b =>
                 {
                     b.Property<int>("KitchenId")
                         .HasColumnType("INTEGER");
@@ -278,7 +292,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Ingredients", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.OwnRecipeEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Recipes.OwnRecipeEntity", b =>
                 {
                     b.Property<int>("KitchenId")
                         .HasColumnType("INTEGER");
@@ -312,7 +326,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Recipes", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.PhotoEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Batches.PhotoEntity", b =>
                 {
                     b.Property<Guid>("EntryId")
                         .HasColumnType("TEXT");
@@ -332,7 +346,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Photos", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.PotEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.PotEntity", b =>
                 {
                     b.Property<int>("KitchenId")
                         .HasColumnType("INTEGER");
@@ -386,12 +400,15 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Pots", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.SavedPlanEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Plans.SavedPlanEntity", b =>
                 {
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime>("CreatedUtc")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Document")
                         .HasColumnType("TEXT");
 
                     b.Property<int>("KitchenId")
@@ -438,7 +455,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Plans", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.SentFormEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.SentFormEntity", b =>
                 {
                     b.Property<string>("Key")
                         .HasMaxLength(200)
@@ -457,7 +474,7 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("SentForms", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.TrayEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.TrayEntity", b =>
                 {
                     b.Property<int>("KitchenId")
                         .HasColumnType("INTEGER");
@@ -492,91 +509,100 @@ namespace Stockwright.Storage.Sqlite.Migrations
                     b.ToTable("Trays", (string)null);
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.BatchEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Batches.BatchEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                    b.HasOne("Stockwright.Storage.Kitchen.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.HobEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Batches.BatchPlanEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                    b.HasOne("Stockwright.Storage.Batches.BatchEntity", null)
+                        .WithOne()
+                        .HasForeignKey("Stockwright.Storage.Batches.BatchPlanEntity", "BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.HobEntity", b =>
+                {
+                    b.HasOne("Stockwright.Storage.Kitchen.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.LogEntryEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Batches.LogEntryEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.BatchEntity", null)
+                    b.HasOne("Stockwright.Storage.Batches.BatchEntity", null)
                         .WithMany()
                         .HasForeignKey("BatchId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.OvenEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.OvenEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                    b.HasOne("Stockwright.Storage.Kitchen.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.OwnIngredientEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Larder.OwnIngredientEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                    b.HasOne("Stockwright.Storage.Kitchen.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.OwnRecipeEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Recipes.OwnRecipeEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                    b.HasOne("Stockwright.Storage.Kitchen.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.PhotoEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Batches.PhotoEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.LogEntryEntity", null)
+                    b.HasOne("Stockwright.Storage.Batches.LogEntryEntity", null)
                         .WithOne()
-                        .HasForeignKey("Stockwright.Storage.Entities.PhotoEntity", "EntryId")
-                        .HasPrincipalKey("Stockwright.Storage.Entities.LogEntryEntity", "Id")
+                        .HasForeignKey("Stockwright.Storage.Batches.PhotoEntity", "EntryId")
+                        .HasPrincipalKey("Stockwright.Storage.Batches.LogEntryEntity", "Id")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.PotEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.PotEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                    b.HasOne("Stockwright.Storage.Kitchen.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.SavedPlanEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Plans.SavedPlanEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                    b.HasOne("Stockwright.Storage.Kitchen.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Stockwright.Storage.Entities.TrayEntity", b =>
+            modelBuilder.Entity("Stockwright.Storage.Kitchen.TrayEntity", b =>
                 {
-                    b.HasOne("Stockwright.Storage.Entities.KitchenEntity", null)
+                    b.HasOne("Stockwright.Storage.Kitchen.KitchenEntity", null)
                         .WithMany()
                         .HasForeignKey("KitchenId")
                         .OnDelete(DeleteBehavior.Cascade)

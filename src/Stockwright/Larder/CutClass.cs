@@ -56,4 +56,4 @@ public sealed record CutClass
 /// <param name="Sugars">Sugars by mass.</param>
 /// <param name="Sodium">Sodium by mass.</param>
 /// <param name="Dissolves">True when all of it is in the liquor at once: wine, paste, salt.</param>
-internal sealed record Solubles(Stated<Ratio> Sugars, Stated<Ratio> Sodium, bool Dissolves);
+public sealed record Solubles(Stated<Ratio> Sugars, Stated<Ratio> Sodium, bool Dissolves);

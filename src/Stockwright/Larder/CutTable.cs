@@ -29,7 +29,7 @@ public sealed class CutTable
         Classes = classes;
         OfIngredients = ofIngredients;
         OfGroups = ofGroups;
-        Solubles = solubles.ToFrozenDictionary(StringComparer.Ordinal);
+        Solubles = solubles;
         Sodium = sodium;
         byIngredient = ofIngredients.ToFrozenDictionary(row => row.Key, row => Get(row.Value), StringComparer.Ordinal);
         byGroup = ofGroups.ToFrozenDictionary(row => row.Key, row => Get(row.Value));
@@ -59,7 +59,7 @@ public sealed class CutTable
         return new CutTable(
             [.. Classes.Where(classes.Contains)],
             OfIngredients.Where(row => ids.Contains(row.Key)).ToDictionary(StringComparer.Ordinal),
-            OfGroups.Where(row => groups.Contains(row.Key) && classes.Contains(byGroup[row.Key])).ToDictionary(),
+            OfGroups.Where(row => groups.Contains(row.Key) && classes.Contains(byGroup[row.Key])).ToDictionary(row => row.Key, row => row.Value),
             Solubles.Where(row => ids.Contains(row.Key)).ToDictionary(StringComparer.Ordinal),
             Sodium.Where(row => groups.Contains(row.Key)).ToDictionary());
     }

@@ -84,7 +84,15 @@ public sealed record BatchPlan
     public required IReadOnlyList<Assumption> Assumptions { get; init; }
 
     /// <summary>What one potful was settled at: with the request all that is needed to run its pot again.</summary>
-    public required PotSize Size { get; init; }
+    public required PotSize Size
+    {
+        get;
+        init
+        {
+            field = value;
+            workings = null;
+        }
+    }
 
     /// <summary>What it was worked out with; the pot is run again when that is asked of a plan that was kept.</summary>
     internal PlanWorkings Workings

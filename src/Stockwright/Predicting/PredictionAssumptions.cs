@@ -1,5 +1,4 @@
 using Stockwright.Evidence;
-using Stockwright.Larder;
 using Stockwright.Simmering;
 using UnitsNet;
 

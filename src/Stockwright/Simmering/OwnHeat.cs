@@ -1,4 +1,3 @@
-using Stockwright.Evidence;
 using Stockwright.Kitchen;
 using UnitsNet;
 

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Stockwright.Evidence;
 using Stockwright.Files;
 using UnitsNet;
@@ -21,7 +20,7 @@ public sealed class SimmerAssumptions
     public SimmerAssumptions(IReadOnlyDictionary<string, Stated<double>> figures)
     {
         ArgumentNullException.ThrowIfNull(figures);
-        Figures = figures.ToFrozenDictionary(StringComparer.Ordinal);
+        Figures = new Dictionary<string, Stated<double>>(figures, StringComparer.Ordinal);
 
         // What the inner loops ask for is looked up once.
         SurfaceFilm = Get("surface-film");
@@ -55,13 +54,13 @@ public sealed class SimmerAssumptions
     public Stated<Ratio> Clinging { get; }
 
     /// <summary>Share of the liquid lifted off as scum in the first hour (S.8).</summary>
-    public Stated<Ratio> Skimmed { get; }
+    internal Stated<Ratio> Skimmed { get; }
 
     /// <summary>Share of the strained liquor left in cloth, strainer, vessels and spoon (S.8).</summary>
-    public Stated<Ratio> StrainLoss { get; }
+    internal Stated<Ratio> StrainLoss { get; }
 
     /// <summary>Share of the liquor that goes with the fat when it is lifted (S.8).</summary>
-    public Stated<Ratio> DefatLoss { get; }
+    internal Stated<Ratio> DefatLoss { get; }
 
     /// <summary>What a kitchen gets out of the published collagen before it has measured anything (B.5).</summary>
     public Stated<double> KitchenFactor { get; }

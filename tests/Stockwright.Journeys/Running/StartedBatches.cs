@@ -4,6 +4,9 @@ using Stockwright.Larder;
 using Stockwright.Planning;
 using Stockwright.Recipes;
 using Stockwright.Storage;
+using Stockwright.Storage.Batches;
+using Stockwright.Storage.Kitchen;
+using Stockwright.Storage.Plans;
 using Stockwright.Storage.Sqlite;
 using UnitsNet;
 
@@ -42,14 +45,13 @@ internal static class StartedBatches
             Oven = kitchen.Oven,
             Trays = kitchen.Trays,
             Goal = new PlanGoal.MakeVolume(Volume.FromLiters(3.5)),
-            Schedule = new PlanSchedule { StartAt = now },
+            Schedule = new PlanSchedule { Zone = TimeZoneInfo.FindSystemTimeZoneById(kitchen.TimeZoneId), StartAt = now },
         };
-        PlanSnapshot snapshot = PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId);
-        string query = $"units=metric&recipe=brown-chicken&pot={kitchen.Pots[0].Id}&hob={kitchen.Hobs[0].Id}&goal=litres&litres=3.5&when=start&date={now:yyyy-MM-dd}&time={now:HH\\:mm}";
+        StoredPlan plan = StoredPlan.Of(BatchPlanner.Plan(request).Plan!, kitchen.Name);
         List<Guid> ids = [];
         for (int index = 0; index < count; index++)
         {
-            NewBatch batch = new(Guid.CreateVersion7(), $"Batch {index + 1}", query, snapshot, "{}", "us-food-code", now);
+            NewBatch batch = new(Guid.CreateVersion7(), $"Batch {index + 1}", plan, "{}", "us-food-code", now);
             await services.GetRequiredService<BatchStore>().StartAsync(batch, cancellationToken);
             ids.Add(batch.Id);
         }

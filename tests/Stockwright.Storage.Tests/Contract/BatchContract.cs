@@ -15,15 +15,16 @@ public abstract class BatchContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        NewBatch batch = await Batches.NewAsync(database, "O'Brien's \"best\" 鍋", database.Clock.Now.AddHours(2));
+        NewBatch batch = await StartedBatches.NewAsync(database, "O'Brien's \"best\" 鍋", database.Clock.Now.AddHours(2));
         await database.Batches.StartAsync(batch, Stop);
         await database.StartAsync();
         StoredBatch stored = (await database.Batches.FindAsync(batch.Id, Stop))!;
         Assert.Equal(
-            new BatchSummary(batch.Id, batch.Name, batch.Snapshot.Recipe.Name, "10 L pot", batch.Begins, database.Clock.Now, false), stored.Summary);
-        Assert.Equal((batch.Query, batch.PlanText, batch.LimitId, null), (stored.Query, stored.PlanText, stored.LimitId, stored.Trouble));
-        Same.As(batch.Snapshot.Recipe, stored.Snapshot!.Recipe);
-        Same.As(batch.Snapshot.Kitchen, stored.Snapshot.Kitchen);
+            new BatchSummary(batch.Id, batch.Name, batch.Document.Request.Recipe.Name, "10 L pot", batch.Begins, database.Clock.Now, false), stored.Summary);
+        StoredBatchPlan plan = await database.Batches.PlanAsync(batch.Id, Stop);
+        Assert.Equal((null, batch.PlanText, batch.LimitId, null), (plan.OldQuery, stored.PlanText, stored.LimitId, plan.Trouble));
+        Same.As(batch.Document, plan.Document);
+        Assert.Equal(batch.Document.ToJson(), plan.Document!.ToJson());
         Assert.Null(await database.Batches.FindAsync(Guid.CreateVersion7(), Stop));
     }
 
@@ -32,11 +33,11 @@ public abstract class BatchContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        NewBatch batch = await Batches.NewAsync(database);
+        NewBatch batch = await StartedBatches.NewAsync(database);
         await Task.WhenAll(Enumerable.Range(0, 6).Select(_ => Task.Run(() => database.Batches.StartAsync(batch, Stop), Stop)));
-        await database.Batches.StartAsync(batch with { Name = "Another name", Query = "" }, Stop);
+        await database.Batches.StartAsync(batch with { Name = "Another name", PlanText = "" }, Stop);
         Assert.Equal("Sunday", Assert.Single((await database.Batches.AfterAsync(null, 100, Stop))!).Name);
-        Assert.Equal(Batches.Query, (await database.Batches.FindAsync(batch.Id, Stop))!.Query);
+        Assert.Equal(batch.PlanText, (await database.Batches.FindAsync(batch.Id, Stop))!.PlanText);
     }
 
     [Fact]
@@ -45,23 +46,23 @@ public abstract class BatchContract
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
         DateTimeOffset now = database.Clock.Now;
-        Guid early = await Batches.StartAsync(database, "early", now.AddHours(-5));
-        Guid late = await Batches.StartAsync(database, "late", now.AddHours(5));
-        Guid middle = await Batches.StartAsync(database, "middle", now);
+        Guid early = await StartedBatches.StartAsync(database, "early", now.AddHours(-5));
+        Guid late = await StartedBatches.StartAsync(database, "late", now.AddHours(5));
+        Guid middle = await StartedBatches.StartAsync(database, "middle", now);
         Assert.Equal([late, middle, early], (await database.Batches.AfterAsync(null, 100, Stop))!.Select(row => row.Id));
         Assert.Equal([late, middle], (await database.Batches.AfterAsync(null, 2, Stop))!.Select(row => row.Id));
 
-        NewEntry closing = Batches.Entry(database, middle, new LogFact.Closed("Less water"));
+        NewEntry closing = StartedBatches.Entry(database, middle, new LogFact.Closed("Less water"));
         await database.Logs.AppendAsync(closing, Stop);
         Assert.Equal([late, early], (await database.Batches.OpenAsync(Stop)).Select(row => row.Id));
         Assert.True((await database.Batches.FindAsync(middle, Stop))!.Summary.IsClosed);
         Assert.Equal([false, true, false], (await database.Batches.AfterAsync(null, 100, Stop))!.Select(row => row.IsClosed));
 
         // A closing taken back opens the record again; closing it once more closes it.
-        NewEntry back = Batches.Entry(database, middle, new LogFact.Withdrawn(), closing.Id);
+        NewEntry back = StartedBatches.Entry(database, middle, new LogFact.Withdrawn(), closing.Id);
         await database.Logs.AppendAsync(back, Stop);
         Assert.Equal([late, middle, early], (await database.Batches.OpenAsync(Stop)).Select(row => row.Id));
-        await database.Logs.AppendAsync(Batches.Entry(database, middle, new LogFact.Closed()), Stop);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, middle, new LogFact.Closed()), Stop);
         Assert.Equal([late, early], (await database.Batches.OpenAsync(Stop)).Select(row => row.Id));
     }
 
@@ -70,10 +71,10 @@ public abstract class BatchContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        NewEntry closing = Batches.Entry(database, batch, new LogFact.Closed("Less water"));
+        Guid batch = await StartedBatches.StartAsync(database);
+        NewEntry closing = StartedBatches.Entry(database, batch, new LogFact.Closed("Less water"));
         await database.Logs.AppendAsync(closing, Stop);
-        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Closed("More water"), closing.Id), Stop);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Closed("More water"), closing.Id), Stop);
         Assert.True((await database.Logs.ReadAsync(batch, Stop)).IsClosed);
         Assert.Empty(await database.Batches.OpenAsync(Stop));
     }
@@ -83,8 +84,8 @@ public abstract class BatchContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        NewEntry[] closings = [.. Enumerable.Range(0, 20).Select(number => Batches.Entry(database, batch, number % 2 == 0 ? new LogFact.Closed($"no. {number}") : new LogFact.NeverCooked()))];
+        Guid batch = await StartedBatches.StartAsync(database);
+        NewEntry[] closings = [.. Enumerable.Range(0, 20).Select(number => StartedBatches.Entry(database, batch, number % 2 == 0 ? new LogFact.Closed($"no. {number}") : new LogFact.NeverCooked()))];
         Appended[] answers = await Task.WhenAll(closings.Select(closing => Task.Run(() => database.Logs.AppendAsync(closing, Stop), Stop)));
         Assert.Single(answers, answer => answer.Standing == AppendStanding.Stored);
         Assert.Equal(19, answers.Count(answer => answer == new Appended(AppendStanding.ClosedAlready, null)));
@@ -94,11 +95,11 @@ public abstract class BatchContract
         // The first is still answered as the first time, may be corrected, and taken back makes room for another.
         NewEntry first = closings.Single(closing => closing.Id == log.All[0].Id);
         Assert.Equal(AppendStanding.StoredBefore, (await database.Logs.AppendAsync(first, Stop)).Standing);
-        NewEntry better = Batches.Entry(database, batch, new LogFact.Closed("better"), first.Id);
+        NewEntry better = StartedBatches.Entry(database, batch, new LogFact.Closed("better"), first.Id);
         Assert.Equal(AppendStanding.Stored, (await database.Logs.AppendAsync(better, Stop)).Standing);
-        Assert.Equal(AppendStanding.ClosedAlready, (await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Closed()), Stop)).Standing);
-        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Withdrawn(), better.Id), Stop);
-        Assert.Equal(AppendStanding.Stored, (await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Closed()), Stop)).Standing);
+        Assert.Equal(AppendStanding.ClosedAlready, (await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Closed()), Stop)).Standing);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Withdrawn(), better.Id), Stop);
+        Assert.Equal(AppendStanding.Stored, (await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Closed()), Stop)).Standing);
     }
 
     [Fact]
@@ -106,15 +107,15 @@ public abstract class BatchContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        NewEntry aside = Batches.Entry(database, batch, new LogFact.NeverCooked("wrong pot"));
+        Guid batch = await StartedBatches.StartAsync(database);
+        NewEntry aside = StartedBatches.Entry(database, batch, new LogFact.NeverCooked("wrong pot"));
         await database.Logs.AppendAsync(aside, Stop);
         await database.StartAsync();
         Assert.Empty(await database.Batches.OpenAsync(Stop));
         BatchSummary summary = (await database.Batches.FindAsync(batch, Stop))!.Summary;
         Assert.Equal((true, true), (summary.IsClosed, summary.IsNeverCooked));
         Assert.Equal(aside.Fact, Assert.Single((await database.Logs.ReadAsync(batch, Stop)).All).Fact);
-        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Withdrawn(), aside.Id), Stop);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Withdrawn(), aside.Id), Stop);
         Assert.False(Assert.Single(await database.Batches.OpenAsync(Stop)).IsNeverCooked);
     }
 
@@ -127,12 +128,12 @@ public abstract class BatchContract
         for (int number = 0; number < 30; number++)
         {
             // Three begin at the same moment, so that the order among them counts.
-            ids.Add(await Batches.StartAsync(database, $"no. {number}", database.Clock.Now.AddHours(number / 3)));
+            ids.Add(await StartedBatches.StartAsync(database, $"no. {number}", database.Clock.Now.AddHours(number / 3)));
         }
 
         foreach (Guid closed in ids.Take(4))
         {
-            await database.Logs.AppendAsync(Batches.Entry(database, closed, new LogFact.Closed()), Stop);
+            await database.Logs.AppendAsync(StartedBatches.Entry(database, closed, new LogFact.Closed()), Stop);
         }
 
         IReadOnlyList<BatchSummary> open = await database.Batches.OpenAsync(Stop);
@@ -155,7 +156,7 @@ public abstract class BatchContract
         for (IReadOnlyList<BatchSummary> rows = (await database.Batches.AfterAsync(null, 7, Stop))!; rows.Count > 0; rows = (await database.Batches.AfterAsync(followed[^1], 7, Stop))!)
         {
             followed.AddRange(rows.Select(row => row.Id));
-            await Batches.StartAsync(database, "on top", database.Clock.Now.AddDays(9));
+            await StartedBatches.StartAsync(database, "on top", database.Clock.Now.AddDays(9));
         }
 
         Assert.Equal(30, followed.Distinct().Count());

@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsCheck;
 using Stockwright.Kitchen;
 using Stockwright.Storage.Demo;
@@ -42,7 +41,7 @@ public abstract class KitchenContract
         {
             IReadOnlyList<DemoPlans.DemoPlan> plans = DemoPlans.After(now);
             Assert.Equal(2, plans.Count);
-            DateOnly[] days = [.. plans.Select(plan => DateOnly.ParseExact(plan.Query.Split("date=")[1][..10], "yyyy-MM-dd", CultureInfo.InvariantCulture))];
+            DateOnly[] days = [.. plans.Select(plan => DateOnly.FromDateTime(plan.Document.Request.Schedule.StartAt!.Value.DateTime))];
             Assert.All(days, day => Assert.True(day > DateOnly.FromDateTime(now.UtcDateTime)));
             Assert.Equal([DayOfWeek.Tuesday, DayOfWeek.Wednesday], days.Select(day => day.DayOfWeek));
         }

@@ -18,8 +18,8 @@ public abstract class LogContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        Guid other = await Batches.StartAsync(database, "Another pot");
+        Guid batch = await StartedBatches.StartAsync(database);
+        Guid other = await StartedBatches.StartAsync(database, "Another pot");
         DateTimeOffset now = database.Clock.Now;
         LogFact[] facts =
         [
@@ -30,7 +30,7 @@ public abstract class LogContract
         int[] minutesAgo = [5, 90, 1];
         for (int index = 0; index < facts.Length; index++)
         {
-            NewEntry entry = Batches.Entry(database, batch, facts[index]) with
+            NewEntry entry = StartedBatches.Entry(database, batch, facts[index]) with
             {
                 HappenedAt = now.AddMinutes(-minutesAgo[index]),
                 DeviceOffset = TimeSpan.FromSeconds(-420),
@@ -39,7 +39,7 @@ public abstract class LogContract
             };
             Appended answer = await database.Logs.AppendAsync(entry, Stop);
             Assert.Equal((AppendStanding.Stored, index + 1), (answer.Standing, answer.Entry!.Number));
-            await database.Logs.AppendAsync(Batches.Entry(database, other, new LogFact.Skimmed()), Stop);
+            await database.Logs.AppendAsync(StartedBatches.Entry(database, other, new LogFact.Skimmed()), Stop);
         }
 
         await database.StartAsync();
@@ -59,18 +59,18 @@ public abstract class LogContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        Guid other = await Batches.StartAsync(database, "Another pot");
+        Guid batch = await StartedBatches.StartAsync(database);
+        Guid other = await StartedBatches.StartAsync(database, "Another pot");
         BatchLog none = await database.Logs.ReadAsync(batch, BatchLog.Empty, Stop);
         Assert.Empty(none.All);
-        NewEntry first = Batches.Entry(database, batch, new LogFact.Noted("first"));
+        NewEntry first = StartedBatches.Entry(database, batch, new LogFact.Noted("first"));
         await database.Logs.AppendAsync(first, Stop);
-        await database.Logs.AppendAsync(Batches.Entry(database, other, new LogFact.Noted("of another pot")), Stop);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, other, new LogFact.Noted("of another pot")), Stop);
         BatchLog one = await database.Logs.ReadAsync(batch, none, Stop);
         Assert.Same(one, await database.Logs.ReadAsync(batch, one, Stop));
 
-        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Noted("corrected")) with { Corrects = first.Id }, Stop);
-        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Skimmed()), Stop);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Noted("corrected")) with { Corrects = first.Id }, Stop);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Skimmed()), Stop);
         BatchLog grown = await database.Logs.ReadAsync(batch, one, Stop);
         BatchLog whole = await database.Logs.ReadAsync(batch, Stop);
         Assert.Equal(3, whole.All.Count);
@@ -86,11 +86,11 @@ public abstract class LogContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Skimmed()), Stop);
-        NewEntry entry = Batches.Entry(database, batch, new LogFact.WaterAdded(Volume.FromCubicMeters(1e-4)));
+        Guid batch = await StartedBatches.StartAsync(database);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Skimmed()), Stop);
+        NewEntry entry = StartedBatches.Entry(database, batch, new LogFact.WaterAdded(Volume.FromCubicMeters(1e-4)));
         LogEntry first = (await database.Logs.AppendAsync(entry, Stop)).Entry!;
-        await database.Logs.AppendAsync(Batches.Entry(database, batch, new LogFact.Simmers()), Stop);
+        await database.Logs.AppendAsync(StartedBatches.Entry(database, batch, new LogFact.Simmers()), Stop);
         database.Clock.Now += TimeSpan.FromHours(9);
 
         // Sent again by a device whose clock was put right meanwhile: the moment differs, the entry is the same.
@@ -105,9 +105,9 @@ public abstract class LogContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        Guid other = await Batches.StartAsync(database, "Another pot");
-        NewEntry entry = Batches.Entry(database, batch, new LogFact.WaterAdded(Volume.FromCubicMeters(1e-4)));
+        Guid batch = await StartedBatches.StartAsync(database);
+        Guid other = await StartedBatches.StartAsync(database, "Another pot");
+        NewEntry entry = StartedBatches.Entry(database, batch, new LogFact.WaterAdded(Volume.FromCubicMeters(1e-4)));
         await database.Logs.AppendAsync(entry, Stop);
         NewEntry[] impostors =
         [
@@ -132,7 +132,7 @@ public abstract class LogContract
         await database.StartAsync();
         Assert.Equal(
             new Appended(AppendStanding.NoSuchBatch, null),
-            await database.Logs.AppendAsync(Batches.Entry(database, Guid.CreateVersion7(), new LogFact.Skimmed()), Stop));
+            await database.Logs.AppendAsync(StartedBatches.Entry(database, Guid.CreateVersion7(), new LogFact.Skimmed()), Stop));
     }
 
     [Fact]
@@ -140,11 +140,11 @@ public abstract class LogContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        NewEntry wrong = Batches.Entry(database, batch, new LogFact.LevelRead(Length.FromCentimeters(60)));
-        NewEntry right = Batches.Entry(database, batch, new LogFact.LevelRead(Length.FromCentimeters(6)), wrong.Id);
-        NewEntry action = Batches.Entry(database, batch, new LogFact.CorrectionMade(CorrectiveStep.KeepCooling, "more ice"));
-        NewEntry back = Batches.Entry(database, batch, new LogFact.Withdrawn("not ours"), action.Id);
+        Guid batch = await StartedBatches.StartAsync(database);
+        NewEntry wrong = StartedBatches.Entry(database, batch, new LogFact.LevelRead(Length.FromCentimeters(60)));
+        NewEntry right = StartedBatches.Entry(database, batch, new LogFact.LevelRead(Length.FromCentimeters(6)), wrong.Id);
+        NewEntry action = StartedBatches.Entry(database, batch, new LogFact.CorrectionMade(CorrectiveStep.KeepCooling, "more ice"));
+        NewEntry back = StartedBatches.Entry(database, batch, new LogFact.Withdrawn("not ours"), action.Id);
         foreach (NewEntry entry in new[] { wrong, right, action, back })
         {
             await database.Logs.AppendAsync(entry, Stop);
@@ -163,9 +163,9 @@ public abstract class LogContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
+        Guid batch = await StartedBatches.StartAsync(database);
         StoredPhoto photo = new([0xff, 0xd8, 0xff, 0, 1, 2], 4, 3);
-        NewEntry entry = Batches.Entry(database, batch, new LogFact.PhotoTaken("the raft")) with { Photo = photo };
+        NewEntry entry = StartedBatches.Entry(database, batch, new LogFact.PhotoTaken("the raft")) with { Photo = photo };
         await database.Logs.AppendAsync(entry, Stop);
         await database.StartAsync();
         StoredPhoto kept = (await database.Logs.PhotoAsync(entry.Id, Stop))!;
@@ -174,7 +174,7 @@ public abstract class LogContract
         Assert.Null(await database.Logs.PhotoAsync(Guid.CreateVersion7(), Stop));
 
         // The picture cannot be stored (a column that must not be empty is): neither is its entry.
-        NewEntry broken = Batches.Entry(database, batch, new LogFact.PhotoTaken()) with { Photo = new StoredPhoto(null!, 1, 1) };
+        NewEntry broken = StartedBatches.Entry(database, batch, new LogFact.PhotoTaken()) with { Photo = new StoredPhoto(null!, 1, 1) };
         await Assert.ThrowsAnyAsync<Exception>(() => database.Logs.AppendAsync(broken, Stop));
         Assert.Single((await database.Logs.ReadAsync(batch, Stop)).All);
         Assert.Null(await database.Logs.PhotoAsync(broken.Id, Stop));
@@ -185,8 +185,8 @@ public abstract class LogContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        NewEntry[] entries = [.. Enumerable.Range(0, 5).Select(_ => Batches.Entry(database, batch, new LogFact.Skimmed()))];
+        Guid batch = await StartedBatches.StartAsync(database);
+        NewEntry[] entries = [.. Enumerable.Range(0, 5).Select(_ => StartedBatches.Entry(database, batch, new LogFact.Skimmed()))];
         Appended[] answers = await Task.WhenAll(Enumerable.Range(0, 100).Select(index => Task.Run(() => database.Logs.AppendAsync(entries[index % 5], Stop), Stop)));
         Assert.Equal(5, answers.Count(answer => answer.Standing == AppendStanding.Stored));
         Assert.Equal(5, answers.Select(answer => answer.Entry).Distinct().Count());
@@ -198,10 +198,10 @@ public abstract class LogContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
+        Guid batch = await StartedBatches.StartAsync(database);
         await using (StockwrightContext context = await database.Contexts.CreateDbContextAsync(Stop))
         {
-            context.Add(new Entities.LogEntryEntity
+            context.Add(new LogEntryEntity
             {
                 Id = Guid.CreateVersion7(),
                 BatchId = batch,

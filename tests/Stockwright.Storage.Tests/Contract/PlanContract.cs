@@ -19,8 +19,8 @@ public abstract class PlanContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        PlanSnapshot kept = await SnapshotAsync(database);
-        Guid id = await database.Plans.AddAsync("Sunday", "recipe=brown-chicken&pot=pot-10", kept, cancellationToken: Stop);
+        StoredPlan kept = await DocumentAsync(database);
+        Guid id = await database.Plans.AddAsync("Sunday", kept, cancellationToken: Stop);
 
         KeptKitchen kitchen = await database.Kitchen.ReadAsync(Stop);
         foreach (Kept<Pot> pot in kitchen.Pots)
@@ -34,58 +34,21 @@ public abstract class PlanContract
 
         SavedPlan plan = (await database.Plans.FindAsync(id, Stop))!;
         Assert.Null(plan.Trouble);
-        Assert.Equal("recipe=brown-chicken&pot=pot-10", plan.Summary.Query);
-        Same.As(kept.Recipe, plan.Snapshot!.Recipe);
-        Same.As(kept.Kitchen, plan.Snapshot.Kitchen);
-        Same.As(kept.Larder.Ingredients, plan.Snapshot.Larder.Ingredients);
-    }
-
-    /// <summary>What clings came to the kitchen later than saved plans did: a plan keeps its own figure, and one saved before it opens as it was.</summary>
-    [Fact]
-    public async Task A_saved_plan_keeps_the_kitchens_own_clinging_figure_and_an_older_one_opens_without()
-    {
-        await using TestDatabase database = NewDatabase();
-        await database.StartAsync();
-        PlanSnapshot usual = await SnapshotAsync(database);
-        PlanSnapshot own = usual with { Kitchen = usual.Kitchen with { Site = usual.Kitchen.Site with { OwnClinging = Ratio.FromDecimalFractions(0.13) } } };
-        Guid id = await database.Plans.AddAsync("Weighed", "q=1", own, cancellationToken: Stop);
-        Assert.Equal(0.13, (await database.Plans.FindAsync(id, Stop))!.Snapshot!.Kitchen.Site.OwnClinging?.DecimalFractions);
-
-        string text = own.ToJson();
-        Assert.Contains("\"ownClingingFraction\":0.13", text, StringComparison.Ordinal);
-        string older = text.Replace(",\"ownClingingFraction\":0.13", "", StringComparison.Ordinal);
-        Assert.Equal(usual.ToJson(), older);
-        Assert.Null(PlanSnapshot.Parse(older).Kitchen.Site.OwnClinging);
+        Assert.Null(plan.OldQuery);
+        Same.As(kept, plan.Document);
     }
 
     [Fact]
-    public async Task A_snapshot_holds_every_ingredient_the_plan_needs_and_no_other()
+    public async Task A_document_holds_every_ingredient_the_plan_needs_and_no_other()
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        PlanSnapshot kept = await SnapshotAsync(database);
-        Assert.All(kept.Recipe.Lines, line => Assert.True(kept.Larder.TryFind(line.IngredientId, out _)));
-        Assert.True(kept.Larder.TryFind("oxtail", out _));
-        Assert.False(kept.Larder.TryFind("lobster-shell", out _));
+        StoredPlan kept = await DocumentAsync(database);
+        Assert.All(kept.Request.Recipe.Lines, line => Assert.True(kept.Request.Larder.TryFind(line.IngredientId, out _)));
+        Assert.True(kept.Request.Larder.TryFind("oxtail", out _));
+        Assert.False(kept.Request.Larder.TryFind("lobster-shell", out _));
         Assert.Equal("pot-10", kept.Kitchen.Pots[0].Id);
         Assert.Equal(2, kept.Kitchen.Pots.Count);
-    }
-
-    [Fact]
-    public async Task Every_standing_recipe_is_planned_from_its_snapshot_as_it_was()
-    {
-        await using TestDatabase database = NewDatabase();
-        await database.StartAsync();
-        KitchenSetup kitchen = (await database.Kitchen.ReadAsync(Stop)).Setup;
-        foreach (StockRecipe recipe in StandardRecipes.Book.Recipes)
-        {
-            PlanRequest request = Batches.Request(recipe, kitchen, database.Clock.Now);
-            PlanSnapshot kept = PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId);
-            BatchPlan? planned = BatchPlanner.Plan(request).Plan;
-            BatchPlan? again = BatchPlanner.Plan(request with { Recipe = kept.Recipe, Larder = kept.Larder }).Plan;
-            Assert.NotNull(planned);
-            Assert.Equal(planned.Yield.Central.Liters, again?.Yield.Central.Liters);
-        }
     }
 
     [Fact]
@@ -93,13 +56,13 @@ public abstract class PlanContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        PlanSnapshot kept = await SnapshotAsync(database);
+        StoredPlan kept = await DocumentAsync(database);
         DateTimeOffset first = database.Clock.Now = new(2026, 3, 1, 9, 59, 59, 999, TimeSpan.Zero);
-        Guid a = await database.Plans.AddAsync("A", "", kept, cancellationToken: Stop);
+        Guid a = await database.Plans.AddAsync("A", kept, cancellationToken: Stop);
         database.Clock.Now = first.AddMilliseconds(1);
-        Guid b = await database.Plans.AddAsync("B", "", kept, cancellationToken: Stop);
+        Guid b = await database.Plans.AddAsync("B", kept, cancellationToken: Stop);
         database.Clock.Now = first.AddTicks(15_000);
-        Guid c = await database.Plans.AddAsync("C", "", kept, cancellationToken: Stop);
+        Guid c = await database.Plans.AddAsync("C", kept, cancellationToken: Stop);
         IReadOnlyList<PlanSummary> plans = (await database.Plans.PageAsync(1, 100, Stop)).Rows;
         Assert.Equal([c, b, a], plans.Take(3).Select(plan => plan.Id));
         Assert.Equal(first, plans[2].Created);
@@ -118,14 +81,14 @@ public abstract class PlanContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid id = await database.Plans.AddAsync("A", "q=1", await SnapshotAsync(database), "note", cancellationToken: Stop);
+        Guid id = await database.Plans.AddAsync("A", await DocumentAsync(database), "note", cancellationToken: Stop);
         Guid copy = (await database.Plans.CopyAsync(id, "B", cancellationToken: Stop))!.Value;
         Assert.Equal(SaveOutcome.Saved, await database.Plans.DeleteAsync(id, 1, Stop));
         Assert.Null(await database.Plans.FindAsync(id, Stop));
         Assert.Null(await database.Plans.CopyAsync(id, "C", cancellationToken: Stop));
         SavedPlan plan = (await database.Plans.FindAsync(copy, Stop))!;
-        Assert.Equal(("B", "q=1", "note"), (plan.Summary.Name, plan.Summary.Query, plan.Summary.Note));
-        Assert.NotNull(plan.Snapshot);
+        Assert.Equal(("B", "note"), (plan.Summary.Name, plan.Summary.Note));
+        Assert.NotNull(plan.Document);
     }
 
     [Fact]
@@ -133,7 +96,7 @@ public abstract class PlanContract
     {
         await using TestDatabase database = NewDatabase();
         await database.StartAsync();
-        Guid id = await database.Plans.AddAsync("A", "", await SnapshotAsync(database), cancellationToken: Stop);
+        Guid id = await database.Plans.AddAsync("A", await DocumentAsync(database), cancellationToken: Stop);
         Assert.Equal(SaveOutcome.Saved, await database.Plans.RenameAsync(id, "B", "", 1, Stop));
         Assert.Equal(SaveOutcome.ChangedMeanwhile, await database.Plans.RenameAsync(id, "C", "", 1, Stop));
         Assert.Equal("B", (await database.Plans.FindAsync(id, Stop))!.Summary.Name);
@@ -147,7 +110,7 @@ public abstract class PlanContract
         Assert.Throws<StoredDocumentException>(() => PlanSnapshot.Parse("""{"format":1}"""));
     }
 
-    private static async Task<PlanSnapshot> SnapshotAsync(TestDatabase database)
+    private static async Task<StoredPlan> DocumentAsync(TestDatabase database)
     {
         KitchenSetup kitchen = (await database.Kitchen.ReadAsync(Stop)).Setup;
         Assert.True(StandardRecipes.Book.TryFind("brown-chicken", out StockRecipe? recipe));
@@ -165,6 +128,6 @@ public abstract class PlanContract
             Goal = new PlanGoal.UseBones([new BonesAtHand("oxtail", Mass.FromKilograms(2))]),
             Schedule = new PlanSchedule { StartAt = database.Clock.Now },
         };
-        return PlanSnapshot.Of(request, kitchen.Name, kitchen.TimeZoneId);
+        return StoredPlan.Of(request, kitchen.Name);
     }
 }

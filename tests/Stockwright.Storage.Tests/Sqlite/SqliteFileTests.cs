@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Stockwright.Recipes;
 using Xunit;
 
 namespace Stockwright.Storage.Tests.Sqlite;
@@ -155,7 +156,7 @@ public sealed class SqliteFileTests
 
         // SQLite answers "full" (result code 13) at its page limit as it does at the end of a disk.
         await context.Database.ExecuteSqlRawAsync("PRAGMA max_page_count = 1", Stop);
-        context.Recipes.Add(new Entities.OwnRecipeEntity { KitchenId = 1, Id = "r", Name = "r", Document = new string('x', 1_000_000) });
+        context.Recipes.Add(new OwnRecipeEntity { KitchenId = 1, Id = "r", Name = "r", Document = new string('x', 1_000_000) });
         StorageTroubleException trouble = await Assert.ThrowsAsync<StorageTroubleException>(() => context.SaveChangesAsync(Stop));
         Assert.Contains("Nothing was saved", trouble.Message, StringComparison.Ordinal);
         Assert.Contains("full", trouble.Message, StringComparison.Ordinal);
@@ -167,14 +168,14 @@ public sealed class SqliteFileTests
     {
         await using SqliteTestDatabase database = new();
         await database.StartAsync();
-        await database.Recipes.AddAsync(Recipes.StandardRecipes.Book.Recipes[0] with { Name = "Good" }, Recipes.StandardRecipes.Book, cancellationToken: Stop);
-        await database.Recipes.AddAsync(Recipes.StandardRecipes.Book.Recipes[0] with { Name = "Bad" }, Recipes.StandardRecipes.Book, cancellationToken: Stop);
+        await database.Recipes.AddAsync(StandardRecipes.Book.Recipes[0] with { Name = "Good" }, StandardRecipes.Book, cancellationToken: Stop);
+        await database.Recipes.AddAsync(StandardRecipes.Book.Recipes[0] with { Name = "Bad" }, StandardRecipes.Book, cancellationToken: Stop);
         await RunAsync(database.File, "UPDATE Recipes SET Document = '{\"x\": 1}' WHERE Id = 'bad'");
         IReadOnlyList<OwnRecipe> recipes = await database.Recipes.ListAsync(Stop);
         Assert.Equal(["bad", "good"], recipes.Select(recipe => recipe.Id), StringComparer.Ordinal);
         Assert.NotNull(recipes[0].Trouble);
         Assert.NotNull(recipes[1].Recipe);
-        Assert.True((await database.Recipes.BookAsync(Recipes.StandardRecipes.Book, Stop)).TryFind("good", out _));
+        Assert.True((await database.Recipes.BookAsync(StandardRecipes.Book, Stop)).TryFind("good", out _));
     }
 
     private static async Task<string> PragmaAsync(SqliteTestDatabase database, string name)

@@ -11,7 +11,7 @@ namespace Stockwright.Storage.Tests.Sqlite;
 /// <summary>What the file itself sees to: nobody changes a log afterwards, and an older file becomes a newer one whole.</summary>
 public sealed class SqliteLogbookTests
 {
-    private static readonly string[] AppendOnly = ["Batches", "LogEntries", "Photos"];
+    private static readonly string[] AppendOnly = ["BatchPlans", "Batches", "LogEntries", "Photos"];
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
@@ -31,6 +31,8 @@ public sealed class SqliteLogbookTests
     [InlineData("UPDATE LogEntries SET Body = '{}'")]
     [InlineData("UPDATE LogEntries SET ReceivedUtc = '2020-01-01 00:00:00'")]
     [InlineData("UPDATE Photos SET Width = 1")]
+    [InlineData("UPDATE BatchPlans SET Document = '{}'")]
+    [InlineData("DELETE FROM BatchPlans")]
     [InlineData("DELETE FROM Batches")]
     [InlineData("DELETE FROM LogEntries")]
     [InlineData("DELETE FROM Photos")]
@@ -38,8 +40,8 @@ public sealed class SqliteLogbookTests
     {
         await using SqliteTestDatabase database = new();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        NewEntry entry = Batches.Entry(database, batch, new LogFact.PhotoTaken()) with { Photo = new StoredPhoto([1, 2, 3], 4, 3) };
+        Guid batch = await StartedBatches.StartAsync(database);
+        NewEntry entry = StartedBatches.Entry(database, batch, new LogFact.PhotoTaken()) with { Photo = new StoredPhoto([1, 2, 3], 4, 3) };
         await database.Logs.AppendAsync(entry, Stop);
         await using SqliteConnection connection = new($"Data Source={database.File};Pooling=False");
         await connection.OpenAsync(Stop);
@@ -63,7 +65,9 @@ public sealed class SqliteLogbookTests
         Assert.Equal("Old pot", Assert.Single(kitchen.Pots).Value.Name);
         Assert.Equal(7, kitchen.Pots[0].Version);
         PlanSummary plan = Assert.Single((await database.Plans.PageAsync(1, 100, Stop)).Rows);
-        Assert.Equal(("Old plan", "q=1"), (plan.Name, plan.Query));
+        SavedPlan old = (await database.Plans.FindAsync(plan.Id, Stop))!;
+        Assert.Equal(("Old plan", "q=1", null), (plan.Name, old.OldQuery, old.Document));
+        Assert.NotNull(old.Trouble);
         Assert.Matches("^[0-9a-f]{40}$", await database.Batches.CalendarTokenAsync(cancellationToken: Stop));
     }
 

@@ -130,7 +130,7 @@ public sealed class SqliteSafetyTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such rights.");
         await using SqliteTestDatabase database = new();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
+        Guid batch = await StartedBatches.StartAsync(database);
         Assert.NotEqual(Guid.Empty, batch);
         Assert.Equal("700", Rights(database.Folder));
         string[] files = [.. Directory.EnumerateFiles(database.Folder)];
@@ -258,7 +258,7 @@ public sealed class SqliteSafetyTests
     {
         await using SqliteTestDatabase running = new();
         await running.StartAsync();
-        Guid batch = await Batches.StartAsync(running);
+        Guid batch = await StartedBatches.StartAsync(running);
         if (how is ["earlier run"] or ["copied over"])
         {
             if (how is ["earlier run"])
@@ -284,7 +284,7 @@ public sealed class SqliteSafetyTests
             await reads.ExecuteScalarAsync(Stop);
         }
 
-        await running.Logs.AppendAsync(Batches.Entry(running, batch, new LogFact.Noted("before")), Stop);
+        await running.Logs.AppendAsync(StartedBatches.Entry(running, batch, new LogFact.Noted("before")), Stop);
         if (how is ["backup"])
         {
             await running.Database.BackupAsync(copy!, Stop);
@@ -294,7 +294,7 @@ public sealed class SqliteSafetyTests
             await RunAsync(running.File, $"VACUUM INTO '{copy}'");
         }
 
-        await running.Logs.AppendAsync(Batches.Entry(running, batch, new LogFact.Noted("after")), Stop);
+        await running.Logs.AppendAsync(StartedBatches.Entry(running, batch, new LogFact.Noted("after")), Stop);
         if (Directory.Exists(database.Folder))
         {
             Directory.Delete(database.Folder, recursive: true);

@@ -17,7 +17,7 @@ public sealed class SqliteTroubleTests
         using SmallDisk disk = SmallDisk.Mount(4);
         await using SqliteTestDatabase database = new(Path.Combine(disk.Folder, "data"));
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
+        Guid batch = await StartedBatches.StartAsync(database);
         List<Guid> acknowledged = [];
         NewEntry? refused = null;
 
@@ -25,7 +25,7 @@ public sealed class SqliteTroubleTests
         disk.Fill();
         for (int index = 0; index < 2000 && refused is null; index++)
         {
-            NewEntry entry = Batches.Entry(database, batch, new LogFact.Noted(new string('x', 300)));
+            NewEntry entry = StartedBatches.Entry(database, batch, new LogFact.Noted(new string('x', 300)));
             try
             {
                 Assert.Equal(AppendStanding.Stored, (await database.Logs.AppendAsync(entry, Stop)).Standing);
@@ -54,8 +54,8 @@ public sealed class SqliteTroubleTests
         using SmallDisk disk = SmallDisk.Mount(4);
         await using SqliteTestDatabase database = new(Path.Combine(disk.Folder, "data"));
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        NewEntry entry = Batches.Entry(database, batch, new LogFact.PhotoTaken()) with { Photo = new StoredPhoto(new byte[5_000_000], 1600, 1200) };
+        Guid batch = await StartedBatches.StartAsync(database);
+        NewEntry entry = StartedBatches.Entry(database, batch, new LogFact.PhotoTaken()) with { Photo = new StoredPhoto(new byte[5_000_000], 1600, 1200) };
         StorageTroubleException trouble = await Assert.ThrowsAsync<StorageTroubleException>(() => database.Logs.AppendAsync(entry, Stop));
         Assert.Contains("full", trouble.Message, StringComparison.Ordinal);
         Assert.Empty((await database.Logs.ReadAsync(batch, Stop)).All);
@@ -67,8 +67,8 @@ public sealed class SqliteTroubleTests
         using SmallDisk disk = SmallDisk.Mount(4);
         await using SqliteTestDatabase database = new(Path.Combine(disk.Folder, "data"));
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
-        NewEntry entry = Batches.Entry(database, batch, new LogFact.Skimmed());
+        Guid batch = await StartedBatches.StartAsync(database);
+        NewEntry entry = StartedBatches.Entry(database, batch, new LogFact.Skimmed());
 
         // As Linux does with a disk that reports errors: it is mounted anew, read-only.
         SqliteConnection.ClearAllPools();
@@ -92,7 +92,7 @@ public sealed class SqliteTroubleTests
     {
         await using SqliteTestDatabase database = new();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
+        Guid batch = await StartedBatches.StartAsync(database);
         await using StockwrightContext context = await database.Contexts.CreateDbContextAsync(Stop);
         await context.Database.OpenConnectionAsync(Stop);
         await context.Database.ExecuteSqlRawAsync("PRAGMA query_only = 1", Stop);
@@ -107,7 +107,7 @@ public sealed class SqliteTroubleTests
     {
         await using SqliteTestDatabase database = new();
         await database.StartAsync();
-        Guid batch = await Batches.StartAsync(database);
+        Guid batch = await StartedBatches.StartAsync(database);
         await using SqliteConnection hog = new($"Data Source={database.File};Pooling=False");
         await hog.OpenAsync(Stop);
         await using SqliteCommand hold = hog.CreateCommand();
@@ -115,8 +115,8 @@ public sealed class SqliteTroubleTests
         await hold.ExecuteNonQueryAsync(Stop);
 
         long asked = TimeProvider.System.GetTimestamp();
-        NewEntry alone = Batches.Entry(database, batch, new LogFact.Skimmed());
-        NewEntry together = Batches.Entry(database, batch, new LogFact.PhotoTaken()) with { Photo = new StoredPhoto([1], 1, 1) };
+        NewEntry alone = StartedBatches.Entry(database, batch, new LogFact.Skimmed());
+        NewEntry together = StartedBatches.Entry(database, batch, new LogFact.PhotoTaken()) with { Photo = new StoredPhoto([1], 1, 1) };
         StorageTroubleException[] troubles = await Task.WhenAll(
             Task.Run(() => Assert.ThrowsAsync<StorageTroubleException>(() => database.Logs.AppendAsync(alone, Stop)), Stop),
             Task.Run(() => Assert.ThrowsAsync<StorageTroubleException>(() => database.Logs.AppendAsync(together, Stop)), Stop));

@@ -5,7 +5,6 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Mvc;
 using Stockwright.Cooking;
 using Stockwright.Logbook;
-using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Log;
 using Stockwright.Web.Fields;
 using Stockwright.Web.Shell;

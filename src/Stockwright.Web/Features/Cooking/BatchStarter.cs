@@ -13,12 +13,11 @@ using Stockwright.Web.Fields;
 namespace Stockwright.Web.Features.Cooking;
 
 /// <summary>The plan a batch is started from.</summary>
-/// <param name="Query">The planner's fields.</param>
 /// <param name="Book">What it is worked out from: a saved plan's own kitchen, or the kitchen as it is now.</param>
 /// <param name="Parsed">What the codec made of it.</param>
 /// <param name="Name">Name proposed for the batch.</param>
 /// <param name="Back">Where it came from.</param>
-public sealed record StartFrom(TypedForm Query, PlanningInputs Book, PlanQueryResult Parsed, string Name, string Back);
+public sealed record StartFrom(PlanningInputs Book, PlanQueryResult Parsed, string Name, string Back);
 
 /// <summary>Starts batches.</summary>
 internal sealed class BatchStarter(
@@ -41,7 +40,7 @@ internal sealed class BatchStarter(
         if (!query.TryGetValue(Plan, out Microsoft.Extensions.Primitives.StringValues named))
         {
             TypedForm typed = TypedForm.From(query);
-            return From(typed, book, null, $"{PlanLinks.Page}?{typed.ToQuery()}");
+            return From(PlanQuery.Parse(typed, book, units, clock.GetUtcNow()), book, null, $"{PlanLinks.Page}?{typed.ToQuery()}");
         }
 
         if (!Guid.TryParse(named.ToString(), out Guid id) || await saved.FindAsync(id, cancellationToken) is not { } plan)
@@ -49,19 +48,23 @@ internal sealed class BatchStarter(
             return null;
         }
 
-        TypedForm stored = PlanQuery.InUnits(TypedForm.From(QueryHelpers.ParseQuery(plan.Summary.Query)), units, units);
-        return From(stored, plan.Snapshot is { } kept ? new PlanningInputs(kept.Recipes, kept.Larder, kept.Kitchen) : book, plan.Summary.Name, $"/plans/{id}");
-
-        StartFrom From(TypedForm typed, PlanningInputs from, string? name, string back)
+        if (plan.Document is not { } kept)
         {
-            PlanQueryResult parsed = PlanQuery.Parse(typed, from, units, clock.GetUtcNow());
+            TypedForm old = PlanQuery.InUnits(TypedForm.From(QueryHelpers.ParseQuery(plan.OldQuery ?? "")), units, units);
+            return From(PlanQuery.Parse(old, book, units, clock.GetUtcNow()), book, plan.Summary.Name, $"/plans/{id}");
+        }
+
+        return From(PlanService.Read(kept, units), PlanService.InputsOf(kept), plan.Summary.Name, $"/plans/{id}");
+
+        StartFrom From(PlanQueryResult parsed, PlanningInputs from, string? name, string back)
+        {
             string day = TimeZoneInfo.ConvertTime(clock.GetUtcNow(), from.Zone).ToString("d MMM", CultureInfo.InvariantCulture);
-            return new StartFrom(typed, from, parsed, Short(name ?? $"{parsed.Request?.Recipe.Name ?? "Stock"}, {day}"), back);
+            return new StartFrom(from, parsed, Short(name ?? $"{parsed.Request?.Recipe.Name ?? "Stock"}, {day}"), back);
         }
     }
 
     /// <summary>Potfuls the plan takes; a batch is one of them.</summary>
-    public int Potfuls(StartFrom from, UnitSystem units) => plans.Plan(from.Query, units, from.Book).Plan?.Fit.Potfuls ?? 1;
+    public int Potfuls(StartFrom from, UnitSystem units) => plans.Plan(from.Parsed, from.Book).Plan?.Fit.Potfuls ?? 1;
 
     /// <summary>The form as it is first shown.</summary>
     public TypedForm Blank(StartFrom from, CoolingLimit limit)
@@ -72,7 +75,7 @@ internal sealed class BatchStarter(
         return TypedForm.Empty
             .With(Key, Guid.CreateVersion7(now).ToString())
             .With(Name, from.Name)
-            .With(When, planned > now + TimeSpan.FromMinutes(30) && from.Query.Has(PlanFields.Date.Name) ? LaterWord : NowWord)
+            .With(When, planned > now + TimeSpan.FromMinutes(30) && from.Parsed.Form.Has(PlanFields.Date.Name) ? LaterWord : NowWord)
             .With(Date, local.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
             .With(Time, local.ToString("HH:mm", CultureInfo.InvariantCulture))
             .With(Limit, limit.Id);
@@ -106,8 +109,8 @@ internal sealed class BatchStarter(
             return (Guid.Empty, problems);
         }
 
-        PlanView view = plans.Plan(from.Query, units, from.Book, start, cancellationToken: cancellationToken);
-        if (view is not { Plan: { } plan, Typed.Request: { } request })
+        PlanView view = plans.Plan(from.Parsed, from.Book, start, cancellationToken: cancellationToken);
+        if (view.Plan is not { } plan)
         {
             return (Guid.Empty, [.. view.Problems.Select(problem => problem with { Field = "" })]);
         }
@@ -115,8 +118,7 @@ internal sealed class BatchStarter(
         NewBatch batch = new(
             id,
             name,
-            PlanQuery.ToQuery(request, from.Book.Kitchen, units, view.Questions.ToKeep()),
-            PlanSnapshot.Of(request, from.Book.Kitchen.Name, from.Book.Kitchen.TimeZoneId),
+            StoredPlan.Of(plan.ForOnePot(), from.Book.Kitchen.Name, PlanJson.Write(view.Questions.ToKeep())),
             JsonSerializer.Serialize(PlanDocumentMapping.Make(plan.ForOnePot(), view), json.Value.SerializerOptions),
             limit.Id,
             start);

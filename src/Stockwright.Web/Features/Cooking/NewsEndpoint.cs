@@ -1,6 +1,5 @@
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
-using Stockwright.Storage;
 using Stockwright.Web.Shell;
 
 namespace Stockwright.Web.Features.Cooking;

@@ -1,6 +1,5 @@
 using Microsoft.Extensions.Caching.Memory;
 using Stockwright.Logbook;
-using Stockwright.Storage;
 using Stockwright.Web.Features.Planning;
 
 namespace Stockwright.Web.Features.Cooking;
@@ -19,11 +18,23 @@ internal sealed class OpenBatchCache : IDisposable
 
     private readonly MemoryCache kept = new(new MemoryCacheOptions { SizeLimit = Room });
 
-    /// <summary>The plan of a batch, from where it is kept or worked out now.</summary>
+    /// <summary>The plan of a batch as it was started from; read once.</summary>
+    /// <param name="batch">The batch.</param>
+    /// <param name="batches">Where it is stored.</param>
+    /// <param name="cancellationToken">Ends the reading.</param>
+    public async Task<StoredBatchPlan> PlanAsync(Guid batch, BatchStore batches, CancellationToken cancellationToken)
+    {
+        (Guid, Type) key = (batch, typeof(StoredBatchPlan));
+        return kept.TryGetValue(key, out StoredBatchPlan? known)
+            ? known!
+            : kept.Set(key, await batches.PlanAsync(batch, cancellationToken), new MemoryCacheEntryOptions { Size = PlanSize });
+    }
+
+    /// <summary>The plan of a batch as a page shows it, from where it is kept or made now.</summary>
     /// <param name="batch">The batch.</param>
     /// <param name="units">Measures its words are in.</param>
-    /// <param name="plan">Works it out.</param>
-    public PlanView Plan(Guid batch, UnitSystem units, Func<PlanView> plan)
+    /// <param name="plan">Makes it.</param>
+    public PlanView View(Guid batch, UnitSystem units, Func<PlanView> plan)
     {
         (Guid, UnitSystem) key = (batch, units);
         if (!kept.TryGetValue(key, out PlanView? known))

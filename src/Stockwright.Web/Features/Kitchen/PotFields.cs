@@ -1,6 +1,6 @@
-using Stockwright.Kitchen;
 using Stockwright.Measures;
 using Stockwright.Storage;
+using Stockwright.Kitchen;
 using Stockwright.Web.Fields;
 using UnitsNet;
 using Row = Stockwright.Web.Features.Kitchen.EquipmentFields;

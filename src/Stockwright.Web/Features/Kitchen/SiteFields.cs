@@ -1,5 +1,5 @@
-using Stockwright.Kitchen;
 using Stockwright.Storage;
+using Stockwright.Kitchen;
 using Stockwright.Web.Fields;
 using UnitsNet;
 

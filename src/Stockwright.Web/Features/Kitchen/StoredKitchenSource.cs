@@ -1,6 +1,5 @@
 using Stockwright.Larder;
 using Stockwright.Recipes;
-using Stockwright.Storage;
 
 namespace Stockwright.Web.Features.Kitchen;
 

@@ -1,5 +1,4 @@
 using Stockwright.Larder;
-using Stockwright.Storage;
 
 namespace Stockwright.Web.Features.Larder;
 

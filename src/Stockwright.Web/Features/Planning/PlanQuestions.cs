@@ -71,7 +71,7 @@ public sealed record PlanQuestions
     /// <summary>Settings of the prediction of a plan.</summary>
     internal PredictionSettings Settings(PlanRequest request)
     {
-        PredictionSettings usual = new();
+        PredictionSettings usual = new() { KitchenFactor = request.Assumptions.KitchenFactor };
         return usual with
         {
             KitchenFactor = KitchenFactor is { } factor

@@ -1,5 +1,4 @@
 using Stockwright.Recipes;
-using Stockwright.Storage;
 
 namespace Stockwright.Web.Features.Recipes;
 

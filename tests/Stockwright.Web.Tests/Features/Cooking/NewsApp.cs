@@ -5,7 +5,6 @@ using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using Stockwright.Cooling.Limits;
 using Stockwright.Logbook;
-using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking;
 using Stockwright.Web.Features.Kitchen;
 using Stockwright.Web.Features.Planning;
@@ -41,8 +40,7 @@ public sealed class NewsApp : WebApplicationFactory<Program>
             new NewBatch(
                 id,
                 name,
-                PlanQuery.ToQuery(request, book.Kitchen, Measures.UnitSystem.Metric),
-                PlanSnapshot.Of(request, book.Kitchen.Name, book.Kitchen.TimeZoneId),
+                StoredPlan.Of(Stockwright.Planning.BatchPlanner.Plan(request).Plan!, book.Kitchen.Name),
                 "{}",
                 StandardLimits.Default.Id,
                 Now.AddHours(1)),

@@ -1,7 +1,6 @@
 using System.Net;
 using Microsoft.Extensions.DependencyInjection;
 using Stockwright.Kitchen;
-using Stockwright.Storage;
 using Xunit;
 using static Stockwright.Web.Tests.KeepingApp;
 

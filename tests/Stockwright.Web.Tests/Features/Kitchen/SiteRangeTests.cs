@@ -1,5 +1,4 @@
 using Stockwright.Kitchen;
-using Stockwright.Storage;
 using Stockwright.Web.Features.Kitchen;
 using Stockwright.Web.Features.Planning;
 using Stockwright.Web.Fields;

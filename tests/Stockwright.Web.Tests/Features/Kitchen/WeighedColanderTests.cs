@@ -1,6 +1,5 @@
 using System.Net;
 using Microsoft.Extensions.DependencyInjection;
-using Stockwright.Storage;
 using Xunit;
 using static Stockwright.Web.Tests.KeepingApp;
 

@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using Stockwright.Storage;
 using Stockwright.Web.Fields;
 using Stockwright.Web.Shell;
 

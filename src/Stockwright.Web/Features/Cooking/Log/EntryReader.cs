@@ -1,6 +1,5 @@
 using Stockwright.Cooking;
 using Stockwright.Logbook;
-using Stockwright.Storage;
 using Stockwright.Web.Fields;
 
 namespace Stockwright.Web.Features.Cooking.Log;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using SkiaSharp;
-using Stockwright.Storage;
 
 namespace Stockwright.Web.Features.Cooking.Photos;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Log;
 using Stockwright.Web.Fields;
 

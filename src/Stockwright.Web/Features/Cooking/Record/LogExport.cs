@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using Stockwright.Logbook;
-using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Log;
 using Stockwright.Web.Features.Cooking.Stove;
 using Stockwright.Web.Fields;
@@ -86,7 +85,7 @@ internal static class LogExport
         view.Stored.Summary.IsNeverCooked,
         view.Zone.Id,
         view.Stored.LimitId,
-        view.Stored.Query,
+        view.Plan?.Query ?? view.Kept.OldQuery ?? "",
         Parsed(view.Stored.PlanText),
         [.. view.Log.All.Select(EntryDocument.Of)]);
 

@@ -56,7 +56,7 @@ internal sealed class StoveService(IKitchenSource kitchens, JudgeStock judgeStoc
     public async Task<IReadOnlyList<Hob>> HobsAsync(BatchView view, CancellationToken cancellationToken)
     {
         PlanningInputs now = await kitchens.LoadAsync(cancellationToken);
-        return [.. (view.Stored.Snapshot?.Kitchen.Hobs ?? []).Concat(now.Kitchen.Hobs).DistinctBy(hob => hob.Id, StringComparer.Ordinal)];
+        return [.. (view.Plan?.Kitchen.Hobs ?? []).Concat(now.Kitchen.Hobs).DistinctBy(hob => hob.Id, StringComparer.Ordinal)];
     }
 
     /// <summary>

@@ -1,5 +1,4 @@
 using Stockwright.Cooking;
-using Stockwright.Storage;
 
 namespace Stockwright.Web.Features.Cooking.Stove;
 

@@ -5,7 +5,6 @@ using Microsoft.Extensions.DependencyInjection;
 using Stockwright.Cooking;
 using Stockwright.Logbook;
 using Stockwright.Planning;
-using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking;
 using Xunit;
 

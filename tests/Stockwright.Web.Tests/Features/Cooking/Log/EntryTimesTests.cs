@@ -1,7 +1,6 @@
 using System.Globalization;
-using Stockwright.Logbook;
 using Stockwright.Web.Fields;
-using Stockwright.Storage;
+using Stockwright.Logbook;
 using Stockwright.Web.Features.Cooking.Log;
 using Xunit;
 

@@ -3,7 +3,6 @@ using CsCheck;
 using Microsoft.AspNetCore.Http;
 using SkiaSharp;
 using Stockwright.Web.Fields;
-using Stockwright.Storage;
 using Stockwright.Web.Features.Cooking.Photos;
 using Xunit;
 

@@ -1,0 +1,5 @@
+global using Stockwright.Storage.Batches;
+global using Stockwright.Storage.Kitchen;
+global using Stockwright.Storage.Larder;
+global using Stockwright.Storage.Plans;
+global using Stockwright.Storage.Recipes;
