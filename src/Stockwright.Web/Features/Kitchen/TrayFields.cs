@@ -78,5 +78,5 @@ internal sealed class TrayFields() : KitchenFields<Tray>("tray", "/kitchen#trays
 
     internal override Task<SaveOutcome> DeleteAsync(KitchenStore store, string id, int version, CancellationToken cancellationToken) => store.DeleteTrayAsync(id, version, cancellationToken);
 
-    private static IEnumerable<FieldBinding<Tray>> Typed((double Length, double Width) size) => size is (0, 0) ? [.. Sides, .. CountAndName] : CountAndName;
+    private static FieldBinding<Tray>[] Typed((double Length, double Width) size) => size is (0, 0) ? [.. Sides, .. CountAndName] : CountAndName;
 }

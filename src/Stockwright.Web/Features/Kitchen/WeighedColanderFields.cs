@@ -1,6 +1,5 @@
 using Stockwright.Kitchen;
 using Stockwright.Simmering;
-using Stockwright.Storage;
 using Stockwright.Web.Fields;
 using UnitsNet;
 

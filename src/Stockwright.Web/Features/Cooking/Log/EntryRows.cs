@@ -9,9 +9,7 @@ using Stockwright.Recipes;
 using Stockwright.Web.Features.Cooking.Stove;
 using Stockwright.Web.Features.Kitchen;
 using Stockwright.Web.Fields;
-using Stockwright.Web.Wording;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace Stockwright.Web.Features.Cooking.Log;
 
