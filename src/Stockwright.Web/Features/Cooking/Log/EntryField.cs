@@ -18,16 +18,16 @@ internal enum EntryFieldShape
     Picture,
 }
 
+/// <summary>How a quantity is typed, and how it stands to SI.</summary>
+internal sealed record EntryQuantity<T>(Measure Measure, Func<double, T> FromSi, Func<T, double> ToSi);
+
 /// <summary>A field of one kind of entry, told once: the form, the reader, what is typed to be corrected and the interface's description go by it.</summary>
-/// <param name="name">As in forms, in the outbox and in the HTTP interface.</param>
-/// <param name="label">As on the page.</param>
-internal class EntryField(string name, string label)
+/// <param name="Name">As in forms, in the outbox and in the HTTP interface.</param>
+/// <param name="Label">As on the page.</param>
+/// <param name="Shape">As what it is shown.</param>
+internal abstract record EntryField(string Name, string Label, EntryFieldShape Shape)
 {
-    public string Name => name;
-
-    public string Label => label;
-
-    public EntryFieldShape Shape { get; init; } = EntryFieldShape.Line;
+    private const int LongestLine = 200;
 
     /// <summary>What it is, for the interface; null for what programs cannot send.</summary>
     public string? Description { get; init; }
@@ -41,6 +41,8 @@ internal class EntryField(string name, string label)
     /// <summary>Letters at most; null where it is no text.</summary>
     public int? Longest { get; init; }
 
+    public Measure? Measure { get; init; }
+
     /// <summary>Unit beside the field, where it is not that of the measure.</summary>
     public string? Unit { get; init; }
 
@@ -53,218 +55,105 @@ internal class EntryField(string name, string label)
     /// <summary>What the cook should find now.</summary>
     public Func<StoveView, string>? Expected { get; init; }
 
-    public virtual Measure? Measure => null;
-}
-
-/// <summary>A field and the part of a fact it holds.</summary>
-internal abstract class EntryField<TFact, T>(string name, string label) : EntryField(name, label)
-{
-    /// <summary>The value typed; what is wrong with it stands in the reader, and the value then means nothing.</summary>
-    public abstract T Read(EntryReader entry);
-
-    /// <summary>The value of a fact as it would be typed; nothing where there is none.</summary>
-    public abstract void Put(Typing form, TFact fact, KitchenClock clock);
-}
-
-/// <summary>How a quantity is typed, and how it stands to SI.</summary>
-internal sealed record EntryQuantity<T>(Measure Measure, Func<double, T> FromSi, Func<T, double> ToSi);
-
-/// <summary>A number within the range its record states.</summary>
-internal sealed class NumberField<TFact, T> : EntryField<TFact, T?>
-    where T : struct
-{
-    private readonly EntryQuantity<T> quantity;
-    private readonly (T Least, T Most) range;
-    private readonly Func<TFact, T?> get;
-
-    public NumberField(string name, string label, EntryQuantity<T> quantity, (T Least, T Most) range, Func<TFact, T?> get)
-        : base(name, label)
-    {
-        (this.quantity, this.range, this.get) = (quantity, range, get);
-        Shape = EntryFieldShape.Number;
-    }
-
-    /// <summary>What it is called in messages.</summary>
-    public string Told { get; init; } = "";
-
-    /// <summary>What to say of a blank; null where it may be.</summary>
-    public string? Missing { get; init; }
-
-    /// <summary>What a blank means.</summary>
-    public T? Blank { get; init; }
-
-    /// <summary>When it is read; null for always.</summary>
-    public Func<TypedForm, bool>? Asked { get; init; }
-
-    public override Measure? Measure => quantity.Measure;
-
-    public override T? Read(EntryReader entry)
-    {
-        if (Asked?.Invoke(entry.Fields.Form) == false)
-        {
-            return null;
-        }
-
-        double? si = entry.Fields.Number(Name, Told, quantity.Measure, quantity.ToSi(range.Least), quantity.ToSi(range.Most), Missing);
-        return si is { } value ? quantity.FromSi(value) : Blank;
-    }
-
-    public override void Put(Typing form, TFact fact, KitchenClock clock) => form.Put(Name, quantity.Measure, get(fact) is { } value ? quantity.ToSi(value) : null);
-}
-
-/// <summary>A line of text, typed or chosen from a list.</summary>
-internal sealed class LineField<TFact> : EntryField<TFact, string>
-{
-    private const int LongestLine = 200;
-
-    private readonly Func<TFact, string> get;
-
-    public LineField(string name, string label, Func<TFact, string> get)
-        : base(name, label)
-    {
-        this.get = get;
-        Longest = LongestLine;
-    }
-
-    /// <summary>What to say of a blank; null where it may be.</summary>
-    public string? Missing { get; init; }
-
-    public override string Read(EntryReader entry)
-    {
-        string text = entry.Fields.Text(Name, Longest ?? LongestLine);
-        if (Missing is not null && entry.Fields.IsBlank(Name))
-        {
-            entry.Fields.Report(Name, Missing);
-        }
-
-        return text;
-    }
-
-    public override void Put(Typing form, TFact fact, KitchenClock clock) => form.Put(Name, get(fact));
-}
-
-/// <summary>Some lines of text.</summary>
-internal sealed class NoteField<TFact> : EntryField<TFact, string>
-{
-    private readonly Func<TFact, string> get;
-
-    public NoteField(string name, string label, Func<TFact, string> get)
-        : base(name, label)
-    {
-        this.get = get;
-        Shape = EntryFieldShape.Note;
-        Longest = FieldText.LongestNote;
-    }
-
-    /// <summary>What to say of a blank; null where it may be.</summary>
-    public string? Missing { get; init; }
-
-    public override string Read(EntryReader entry)
-    {
-        string text = entry.Fields.Note(Name);
-        if (Missing is not null && entry.Fields.IsBlank(Name))
-        {
-            entry.Fields.Report(Name, Missing);
-        }
-
-        return text;
-    }
-
-    public override void Put(Typing form, TFact fact, KitchenClock clock) => form.Put(Name, get(fact));
-}
-
-/// <summary>One of a few words.</summary>
-internal sealed class WordField<TFact, T> : EntryField<TFact, T>
-    where T : struct, Enum
-{
-    private readonly string told;
-    private readonly (string Word, T Value)[] words;
-    private readonly Func<TFact, T> get;
-
+    /// <summary>A number within the range its record states.</summary>
     /// <param name="name">As in forms.</param>
     /// <param name="label">As on the page.</param>
-    /// <param name="told">What it is called in messages.</param>
-    /// <param name="words">The words; the first is meant by a blank.</param>
-    /// <param name="text">Each as read.</param>
+    /// <param name="quantity">What is measured.</param>
+    /// <param name="range">Least and most.</param>
     /// <param name="get">The value of a fact.</param>
-    public WordField(string name, string label, string told, (string Word, T Value)[] words, Func<T, string> text, Func<TFact, T> get)
-        : base(name, label)
+    /// <param name="told">What it is called in messages.</param>
+    /// <param name="missing">What to say of a blank; null where it may be.</param>
+    public static EntryField<TFact, T?> Number<TFact, T>(
+        string name, string label, EntryQuantity<T> quantity, (T Least, T Most) range, Func<TFact, T?> get, string told, string? missing = null)
+        where T : struct => new(
+            name,
+            label,
+            EntryFieldShape.Number,
+            entry => entry.Fields.Number(name, told, quantity.Measure, quantity.ToSi(range.Least), quantity.ToSi(range.Most), missing) is { } si ? quantity.FromSi(si) : null,
+            (form, fact, _) => form.Put(name, quantity.Measure, get(fact) is { } value ? quantity.ToSi(value) : null))
+        {
+            Measure = quantity.Measure,
+        };
+
+    /// <summary>A line of text, typed or chosen from a list, or some lines.</summary>
+    public static EntryField<TFact, string> Line<TFact>(
+        string name, string label, Func<TFact, string> get, string? missing = null, EntryFieldShape shape = EntryFieldShape.Line, int longest = LongestLine) => new(
+            name,
+            label,
+            shape,
+            entry =>
+            {
+                string text = shape == EntryFieldShape.Note ? entry.Fields.Note(name) : entry.Fields.Text(name, longest);
+                if (missing is not null && entry.Fields.IsBlank(name))
+                {
+                    entry.Fields.Report(name, missing);
+                }
+
+                return text;
+            },
+            (form, fact, _) => form.Put(name, get(fact)))
+        {
+            Longest = longest,
+        };
+
+    /// <summary>One of a few words; the first is meant by a blank.</summary>
+    public static EntryField<TFact, T> Words<TFact, T>(
+        string name, string label, string told, (string Word, T Value)[] words, Func<T, string> text, Func<TFact, T> get, EntryFieldShape shape = EntryFieldShape.List)
+        where T : struct, Enum
     {
-        (this.told, this.words, this.get) = (told, words, get);
         ChoiceOption[] options = [.. words.Select(word => new ChoiceOption(word.Word, text(word.Value)))];
-        Shape = EntryFieldShape.List;
-        Options = (_, _) => options;
-    }
 
-    // What is not one of the words is reported.
-    public override T Read(EntryReader entry) => entry.Fields.Word(Name, told, words) ?? default;
-
-    public override void Put(Typing form, TFact fact, KitchenClock clock) => form.Put(Name, WordTable.Of(words, get(fact)));
-}
-
-/// <summary>A thermometer's reading, kept in the degrees it was read in.</summary>
-internal sealed class DegreesField : EntryField<LogFact.TemperatureRead, Temperature>
-{
-    public DegreesField(string name, string label)
-        : base(name, label) => Shape = EntryFieldShape.Number;
-
-    public override Measure? Measure => Measure.Temperature;
-
-    public override Temperature Read(EntryReader entry)
-    {
-        (Temperature least, Temperature most) = LogFact.TemperatureRead.Range;
-        entry.Fields.Number(Name, "Temperature", Measure.Temperature, least.Kelvins, most.Kelvins, "What does the thermometer read?");
-
-        // As read, not through kelvins: 70 °F must stay 70 °F.
-        KitchenNumber.TryParse(entry.Fields.Form[Name], out double typed, out _);
-        return Temperature.From(typed, entry.Fields.Units == UnitSystem.UsCustomary ? TemperatureUnit.DegreeFahrenheit : TemperatureUnit.DegreeCelsius);
-    }
-
-    public override void Put(Typing form, LogFact.TemperatureRead fact, KitchenClock clock) => form.Put(Name, KitchenNumber.Write((double)fact.Temperature.Value));
-}
-
-/// <summary>A picture. It is sent beside the fields and read by itself.</summary>
-internal sealed class PictureField<TFact> : EntryField<TFact, object?>
-{
-    public PictureField(string name, string label)
-        : base(name, label) => Shape = EntryFieldShape.Picture;
-
-    public override object? Read(EntryReader entry) => null;
-
-    public override void Put(Typing form, TFact fact, KitchenClock clock)
-    {
-    }
-}
-
-/// <summary>A moment after that of the entry: 04:40 after 02:10 is the next such time, also past midnight.</summary>
-internal sealed class UntilField<TFact>(string name, string label, Func<TFact, DateTimeOffset?> get) : EntryField<TFact, DateTimeOffset?>(name, label)
-{
-    /// <summary>What to say of one that is not after it.</summary>
-    public string TooEarly { get; init; } = "";
-
-    /// <summary>What to say of one that is still to come.</summary>
-    public string TooLate { get; init; } = "";
-
-    public override DateTimeOffset? Read(EntryReader entry)
-    {
-        // From when is asked first; what comes after it cannot be said yet.
-        if (entry.Fields.MomentFrom(Name, entry.Batch.Zone, entry.HappenedAt) is not { } until
-            || entry.Fields.Problems.Any(problem => problem.Field is EntryFields.At or EntryFields.AtDay))
+        // What is not one of the words is reported, and no value is made of it.
+        return new(name, label, shape, entry => entry.Fields.Word(name, told, words) ?? default, (form, fact, _) => form.Put(name, WordTable.Of(words, get(fact))))
         {
-            return null;
-        }
-
-        if (until <= entry.HappenedAt)
-        {
-            entry.Fields.Report(Name, TooEarly);
-        }
-        else if (until > entry.Now + LogEntry.ClockSlack)
-        {
-            entry.Fields.Report(Name, TooLate);
-        }
-
-        return until;
+            Options = (_, _) => options,
+        };
     }
 
-    public override void Put(Typing form, TFact fact, KitchenClock clock) => form.Put(Name, get(fact) is { } until ? clock.Typed(until) : null);
+    /// <summary>A thermometer's reading, kept in the degrees it was read in, not through kelvins: 70 °F must stay 70 °F.</summary>
+    public static EntryField<LogFact.TemperatureRead, Temperature> Degrees(string name, string label) => new(
+        name,
+        label,
+        EntryFieldShape.Number,
+        entry =>
+        {
+            (Temperature least, Temperature most) = LogFact.TemperatureRead.Range;
+            entry.Fields.Number(name, "Temperature", Measure.Temperature, least.Kelvins, most.Kelvins, "What does the thermometer read?");
+            KitchenNumber.TryParse(entry.Fields.Form[name], out double typed, out _);
+            return Temperature.From(typed, entry.Fields.Units == UnitSystem.UsCustomary ? TemperatureUnit.DegreeFahrenheit : TemperatureUnit.DegreeCelsius);
+        },
+        (form, fact, _) => form.Put(name, KitchenNumber.Write((double)fact.Temperature.Value)))
+    {
+        Measure = Measure.Temperature,
+    };
+
+    /// <summary>A moment after that of the entry: 04:40 after 02:10 is the next such time, also past midnight.</summary>
+    public static EntryField<TFact, DateTimeOffset?> Until<TFact>(string name, string label, Func<TFact, DateTimeOffset?> get, string early, string late) => new(
+        name,
+        label,
+        EntryFieldShape.Line,
+        entry =>
+        {
+            DateTimeOffset? until = entry.Fields.MomentFrom(name, entry.Batch.Zone, entry.HappenedAt);
+
+            // From when is asked first; what comes after it cannot be said yet.
+            bool isKnown = until is not null && !entry.Fields.Problems.Any(problem => problem.Field is EntryFields.At or EntryFields.AtDay);
+            if (isKnown && (until <= entry.HappenedAt || until > entry.Now + LogEntry.ClockSlack))
+            {
+                entry.Fields.Report(name, until <= entry.HappenedAt ? early : late);
+            }
+
+            return until;
+        },
+        (form, fact, clock) => form.Put(name, get(fact) is { } until ? clock.Typed(until) : null));
+
+    /// <summary>A picture. It is sent beside the fields and read by itself.</summary>
+    public static EntryField<TFact, bool> Picture<TFact>(string name, string label) => new(name, label, EntryFieldShape.Picture, _ => true, (_, _, _) => { });
 }
+
+/// <summary>A field of the form of one record; <see cref="Put"/> writes what a fact holds as it would be typed.</summary>
+internal record EntryField<TFact>(string Name, string Label, EntryFieldShape Shape, Action<Typing, TFact, KitchenClock> Put) : EntryField(Name, Label, Shape);
+
+/// <summary>A field and its value. What is wrong with what was typed stands in the reader, and the value then means nothing.</summary>
+internal sealed record EntryField<TFact, T>(string Name, string Label, EntryFieldShape Shape, Func<EntryReader, T> Read, Action<Typing, TFact, KitchenClock> Put)
+    : EntryField<TFact>(Name, Label, Shape, Put);

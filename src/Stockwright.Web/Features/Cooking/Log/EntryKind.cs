@@ -32,7 +32,7 @@ public abstract record EntryKind(string Word, string Title, string Said)
     /// <summary>The title where the recipe has a word of its own; null for <see cref="Title"/>.</summary>
     public Func<BatchCourse, string>? TitleIn { get; init; }
 
-    internal IReadOnlyList<EntryField> Fields { get; init; } = [];
+    internal abstract IReadOnlyList<EntryField> Fields { get; }
 
     /// <summary>True when its form carries a picture.</summary>
     internal bool HasPicture => Fields.Any(one => one.Shape == EntryFieldShape.Picture);
@@ -54,70 +54,34 @@ public abstract record EntryKind(string Word, string Title, string Said)
 
     /// <summary>A kind without fields.</summary>
     internal static EntryKind<TFact> Bare<TFact>(string title, string said, string told)
-        where TFact : LogFact, new() => new(title, said, _ => new TFact(), (_, _, _) => { }, (_, _) => told);
+        where TFact : LogFact, new() => new(title, said, [], _ => new TFact(), (_, _) => told);
 
     /// <summary>A kind that is one number.</summary>
     internal static EntryKind<TFact> Measured<TFact, T>(
-        string title, string said, NumberField<TFact, T> field, Func<T, TFact> make, Func<TFact, FactText, string> tell, Func<TFact, (double Value, string Unit)?> figure)
+        string title, string said, EntryField<TFact, T?> field, Func<T, TFact> make, Func<TFact, FactText, string> tell, Func<TFact, (double Value, string Unit)?> figure)
         where TFact : LogFact
         where T : struct => Of(title, said, field, value => make(value!.Value), tell) with { Figure = figure };
 
     /// <summary>A kind of one field.</summary>
-    internal static EntryKind<TFact> Of<TFact, T>(string title, string said, EntryField<TFact, T> field, Func<T, TFact> make, Func<TFact, FactText, string> tell)
-        where TFact : LogFact => new(
-            title,
-            said,
-            entry => field.Read(entry) is var value && entry.IsGood ? make(value) : null,
-            field.Put,
-            tell)
-        {
-            Fields = [field],
-        };
+    internal static EntryKind<TFact> Of<TFact, T>(string title, string said, EntryField<TFact, T> one, Func<T, TFact> make, Func<TFact, FactText, string> tell)
+        where TFact : LogFact =>
+        new(title, said, [one], entry => one.Read(entry) is var first && entry.IsGood ? make(first) : null, tell);
 
     /// <summary>A kind of two fields.</summary>
     internal static EntryKind<TFact> Of<TFact, T1, T2>(
         string title, string said, EntryField<TFact, T1> one, EntryField<TFact, T2> two, Func<T1, T2, TFact> make, Func<TFact, FactText, string> tell)
-        where TFact : LogFact => new(
-            title,
-            said,
-            entry => (one.Read(entry), two.Read(entry)) is var (first, second) && entry.IsGood ? make(first, second) : null,
-            (form, fact, clock) =>
-            {
-                one.Put(form, fact, clock);
-                two.Put(form, fact, clock);
-            },
-            tell)
-        {
-            Fields = [one, two],
-        };
+        where TFact : LogFact =>
+        new(title, said, [one, two], entry => (one.Read(entry), two.Read(entry)) is var (first, second) && entry.IsGood ? make(first, second) : null, tell);
 
     /// <summary>A kind of three fields.</summary>
     internal static EntryKind<TFact> Of<TFact, T1, T2, T3>(
-        string title,
-        string said,
-        EntryField<TFact, T1> one,
-        EntryField<TFact, T2> two,
-        EntryField<TFact, T3> three,
-        Func<T1, T2, T3, TFact> make,
-        Func<TFact, FactText, string> tell)
-        where TFact : LogFact => new(
-            title,
-            said,
-            entry => (one.Read(entry), two.Read(entry), three.Read(entry)) is var (first, second, third) && entry.IsGood ? make(first, second, third) : null,
-            (form, fact, clock) =>
-            {
-                one.Put(form, fact, clock);
-                two.Put(form, fact, clock);
-                three.Put(form, fact, clock);
-            },
-            tell)
-        {
-            Fields = [one, two, three],
-        };
+        string title, string said, EntryField<TFact, T1> one, EntryField<TFact, T2> two, EntryField<TFact, T3> three, Func<T1, T2, T3, TFact> make, Func<TFact, FactText, string> tell)
+        where TFact : LogFact =>
+        new(title, said, [one, two, three], entry => (one.Read(entry), two.Read(entry), three.Read(entry)) is var (first, second, third) && entry.IsGood ? make(first, second, third) : null, tell);
 }
 
 /// <summary>A kind of entry of one record.</summary>
-internal sealed record EntryKind<TFact>(string Title, string Said, Func<EntryReader, TFact?> Make, Action<Typing, TFact, KitchenClock> Type, Func<TFact, FactText, string> Text)
+internal sealed record EntryKind<TFact>(string Title, string Said, IReadOnlyList<EntryField<TFact>> Parts, Func<EntryReader, TFact?> Make, Func<TFact, FactText, string> Text)
     : EntryKind(FactDocument.Word(typeof(TFact)), Title, Said)
     where TFact : LogFact
 {
@@ -125,9 +89,17 @@ internal sealed record EntryKind<TFact>(string Title, string Said, Func<EntryRea
 
     public Func<TFact, UnitSystem>? Units { get; init; }
 
+    internal override IReadOnlyList<EntryField> Fields => Parts;
+
     internal override LogFact? Read(EntryReader entry) => Make(entry);
 
-    internal override void Put(Typing form, LogFact fact, KitchenClock clock) => Type(form, (TFact)fact, clock);
+    internal override void Put(Typing form, LogFact fact, KitchenClock clock)
+    {
+        foreach (EntryField<TFact> part in Parts)
+        {
+            part.Put(form, (TFact)fact, clock);
+        }
+    }
 
     internal override string Tell(LogFact fact, FactText words) => Text((TFact)fact, words);
 
