@@ -63,4 +63,7 @@ internal static class PartFields
         PlanPart.BonesMass => PlanFields.BonesMassField(row ?? 0, units),
         _ => Fields[part],
     };
+
+    /// <summary>The part typed in a field; null for a field of none, or of none any more.</summary>
+    public static string? PartOf(string? field) => Fields.FirstOrDefault(pair => string.Equals(pair.Value, field, StringComparison.Ordinal)).Key;
 }
