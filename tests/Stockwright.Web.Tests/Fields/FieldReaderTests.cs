@@ -1,5 +1,4 @@
 using Stockwright.Measures;
-using Stockwright.Planning;
 using Stockwright.Web.Fields;
 using Xunit;
 

@@ -30,9 +30,9 @@ public sealed class Screen
 
     public static Screen Of(string html, bool isWhole = true)
     {
-        ScreenPart page = ScreenPart.Read(html);
-        Assert.True(!isWhole || page.Within.Any(part => part.Name is "main"), "This is no whole page.");
-        return new Screen(page);
+        ScreenPart read = ScreenPart.Read(html);
+        Assert.True(!isWhole || read.Within.Any(part => part.Name is "main"), "This is no whole page.");
+        return new Screen(read);
     }
 
     /// <summary>What is wrong with a field of a form that is named alone on its page; null when nothing is.</summary>

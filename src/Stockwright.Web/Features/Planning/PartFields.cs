@@ -64,6 +64,9 @@ internal static class PartFields
         _ => Fields[part],
     };
 
-    /// <summary>The part typed in a field; null for a field of none, or of none any more.</summary>
-    public static string? PartOf(string? field) => Fields.FirstOrDefault(pair => string.Equals(pair.Value, field, StringComparison.Ordinal)).Key;
+    /// <summary>The part of a field, as plans of versions before parts name it; null where no part is typed there.</summary>
+    /// <param name="field">Name of the field.</param>
+    public static string? PartOf(string field) => field.StartsWith($"{RowFields.Bones}-", StringComparison.Ordinal)
+        ? PlanPart.BonesMass
+        : Fields.FirstOrDefault(one => string.Equals(one.Value, field, StringComparison.Ordinal)).Key;
 }

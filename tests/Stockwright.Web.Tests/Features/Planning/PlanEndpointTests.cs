@@ -2,7 +2,6 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using CsCheck;
 using Stockwright.Web.Features.Planning;
 using Stockwright.Web.Tests.Fields;
 using Xunit;

@@ -33,7 +33,7 @@ public sealed class PlanFieldsTests(StockwrightFactory factory) : IClassFixture<
     [MemberData(nameof(Fields))]
     public void A_row_reads_back_what_it_writes(string name, UnitSystem units)
     {
-        FieldRow row = PlanFields.All.First(field => field.Name == name);
+        FieldRow row = PlanFields.All.First(field => string.Equals(field.Name, name, StringComparison.Ordinal));
         foreach (string text in (IReadOnlyList<string>)Generic(nameof(Samples), row).Invoke(null, [row, units])!)
         {
             Generic(nameof(HoldRow), row).Invoke(null, [row, text, units]);
@@ -44,7 +44,7 @@ public sealed class PlanFieldsTests(StockwrightFactory factory) : IClassFixture<
     [MemberData(nameof(Fields))]
     public void A_field_of_a_record_comes_back_from_it(string name, UnitSystem units)
     {
-        FieldRow row = PlanFields.All.First(field => field.Name == name);
+        FieldRow row = PlanFields.All.First(field => string.Equals(field.Name, name, StringComparison.Ordinal));
         foreach (string text in (IReadOnlyList<string>)Generic(nameof(Samples), row).Invoke(null, [row, units])!)
         {
             if (PlanFields.OfRequest.FirstOrDefault(field => field.Row == row) is { } asked)
@@ -79,7 +79,7 @@ public sealed class PlanFieldsTests(StockwrightFactory factory) : IClassFixture<
 
         List<KeyValuePair<string, string>> written = [];
         field.Write(written, changed, usual, units);
-        Assert.True(written.Count == 0 ? field.IsSame(changed, usual) : written is [{ } only] && only.Value == text);
+        Assert.True(written.Count == 0 ? field.IsSame(changed, usual) : written is [{ } only] && string.Equals(only.Value, text, StringComparison.Ordinal));
     }
 
     private static void HoldRow<T>(FieldRow<T> row, string text, UnitSystem units)

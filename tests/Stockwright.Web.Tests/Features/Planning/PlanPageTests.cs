@@ -59,7 +59,7 @@ public sealed class PlanPageTests(StockwrightFactory factory)
     {
         string html = await PageAsync($"/plan?{query}&room=23.5&future=1");
         Screen page = Screen.Of(html);
-        Assert.NotEqual("", page.ProblemOf(field) ?? "");
+        Assert.NotEmpty(page.ProblemOf(field) ?? "");
         Assert.True(page.LeadsTo(field));
         Assert.Equal((typed, "23.5", "1"), (page.ValueOf(field), page.ValueOf("room"), page.ValueOf("future")));
         Assert.DoesNotContain("<script>alert", html, StringComparison.Ordinal);

@@ -72,7 +72,7 @@ public sealed class StrengthPageTests(StockwrightFactory factory)
     public async Task A_mistake_is_named_beside_its_field_and_what_was_typed_is_kept(string query, string field, string typed)
     {
         Screen page = await ScreenAsync("/strength?" + query);
-        Assert.NotEqual("", page.ProblemOf(field) ?? "");
+        Assert.NotEmpty(page.ProblemOf(field) ?? "");
         Assert.True(page.LeadsTo(field));
         Assert.Equal(typed, page.ValueOf(field));
         Assert.DoesNotContain(page.Named("section"), part => part["aria-label"] is "The answer");

@@ -119,7 +119,7 @@ internal abstract record EntryField(string Name, string Label, EntryFieldShape S
         {
             (Temperature least, Temperature most) = LogFact.TemperatureRead.Range;
             entry.Fields.Number(name, "Temperature", Measure.Temperature, least.Kelvins, most.Kelvins, "What does the thermometer read?");
-            KitchenNumber.TryParse(entry.Fields.Form[name], out double typed, out _);
+            _ = KitchenNumber.TryParse(entry.Fields.Form[name], out double typed, out _);
             return Temperature.From(typed, entry.Fields.Units == UnitSystem.UsCustomary ? TemperatureUnit.DegreeFahrenheit : TemperatureUnit.DegreeCelsius);
         },
         (form, fact, _) => form.Put(name, KitchenNumber.Write((double)fact.Temperature.Value)))

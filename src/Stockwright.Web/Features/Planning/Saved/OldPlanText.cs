@@ -49,7 +49,7 @@ internal static class OldPlanText
             SpentSolids = ledger.TryGetProperty("spentSolidsKilograms", out _) ? Band(ledger, "spentSolidsKilograms", static value => Mass.FromKilograms(value)) : plan.SpentSolids,
             Boiling = Boiling(plan.Boiling, text.GetProperty("boiling")),
             Timeline = Laid(plan.Timeline, text.GetProperty("timeline")),
-            Notices = [.. text.GetProperty("notices").EnumerateArray().Select(row => new PlanNotice(Word<NoticeLevel>(row, "level"), Text(row, "code"), PartFields.PartOf(Maybe(row, "field"))) { Words = Text(row, "message") })],
+            Notices = [.. text.GetProperty("notices").EnumerateArray().Select(row => new PlanNotice(Word<NoticeLevel>(row, "level"), Text(row, "code"), Maybe(row, "field") is { } field ? PartFields.PartOf(field) : null) { Words = Text(row, "message") })],
             Assumptions = assumptions,
             Size = plan.Size with
             {

@@ -29,7 +29,7 @@ public sealed class StovePageTests : IDisposable
         Assert.Equal("AB", entry.GetProperty("who").GetString());
         Assert.Equal(app.Clock.Now, entry.GetProperty("happenedAt").GetDateTimeOffset());
         Screen after = Screen.Of((await GetAsync(browser, address)).Html);
-        Assert.NotEqual("Weigh everything out", after.Now);
+        Assert.NotEqual("Weigh everything out", after.Now, StringComparer.Ordinal);
         Assert.Contains(after.Named("section"), part => part["data-count"] is "1");
     }
 
@@ -67,7 +67,7 @@ public sealed class StovePageTests : IDisposable
         Assert.Contains("2 things to put right", seen.PutRight, StringComparison.Ordinal);
         Assert.NotNull(seen.ById("temperature-degrees-problem"));
         Assert.NotNull(seen.ById("temperature-at-problem"));
-        Assert.Contains($"{address}#temperature-degrees", seen.Links);
+        Assert.Contains($"{address}#temperature-degrees", seen.Links, StringComparer.Ordinal);
         Dictionary<string, string> typed = refused.FormById("temperature-")!;
         Assert.Equal(("hot", "cooling", "P <2>", "26:10", "Zoë"), (typed["degrees"], typed["place"], typed["probe"], typed["at"], typed["who"]));
         // Beside these two and nowhere else.
