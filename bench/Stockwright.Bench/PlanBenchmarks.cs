@@ -23,7 +23,7 @@ public class PlanBenchmarks
     public int RoundsAndWays()
     {
         IReadOnlyList<WishWay> ways = WishWays.Of(Plan(BenchRequests.TooMuch));
-        return ways.Sum(way => (int)PredictionMaker.Predict(way.Plan).Body.Class);
+        return ways.Sum(way => (int)Predictor.Predict(way.Plan).Body.Class);
     }
 
     private static BatchPlan Plan(PlanRequest request) =>

@@ -44,7 +44,7 @@ public class PredictionBench
     }
 
     [Benchmark]
-    public BatchPrediction PlanAndPredict() => PredictionMaker.Predict(BatchPlanner.Plan(request).Plan!);
+    public BatchPrediction PlanAndPredict() => Predictor.Predict(BatchPlanner.Plan(request).Plan!);
 
     [Benchmark]
     public PredictionSample Band512() => PredictionSampler.Sample(plan);

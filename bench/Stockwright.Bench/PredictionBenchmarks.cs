@@ -42,7 +42,7 @@ public class PredictionBenchmarks
 
     [Benchmark]
     public BatchPrediction PlanAndPrediction() =>
-        PredictionMaker.Predict(BatchPlanner.Plan(BenchRequests.FillPot).Plan ?? throw new InvalidOperationException("The planner refused a request that used to work."));
+        Predictor.Predict(BatchPlanner.Plan(BenchRequests.FillPot).Plan ?? throw new InvalidOperationException("The planner refused a request that used to work."));
 
     [Benchmark]
     public PredictionSample FiveHundredAndTwelveDraws() => PredictionSampler.Sample(plan);

@@ -118,7 +118,7 @@ internal static class FieldBindings
         foreach (FieldBinding<TRecord> field in fields)
         {
             Func<TRecord, TRecord>? change = field.Read(reader);
-            if (Typing.Unchanged(reader.Form, shown, field.Row.Name))
+            if (FormWriter.Unchanged(reader.Form, shown, field.Row.Name))
             {
                 changes.Add(record => field.Copy(stored, record));
             }

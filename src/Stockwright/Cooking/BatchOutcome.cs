@@ -73,8 +73,8 @@ public sealed record BatchOutcome
         HeatTimes times = HeatTimes.Of(view);
         PredictionSample before = PredictionSampler.Sample(planned, settings);
         PredictionSample after = PredictionSampler.Sample(expected, settings);
-        BatchPrediction central = PredictionMaker.Predict(planned, settings);
-        BatchPrediction now = PredictionMaker.Predict(expected, settings);
+        BatchPrediction central = Predictor.Predict(planned, settings);
+        BatchPrediction now = Predictor.Predict(expected, settings);
         Stated<Ratio>? gelatin = Refracted(view, planned.Request.Recipe.Kind);
         LogFact.Closed? closed = view.Last<LogFact.Closed>()?.Fact as LogFact.Closed;
         bool entered = times.IsOn && !times.IsInferred;

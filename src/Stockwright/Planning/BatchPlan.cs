@@ -20,7 +20,7 @@ public sealed record BatchPlan
     public string Liquid => Wetting is { } wetting ? ScriptWriter.PlainName(wetting) : "water";
 
     /// <summary>What lies in the pot from the start, with its article: <c>the bones</c>, <c>the vegetables</c>, <c>the kelp</c>.</summary>
-    public string Solids => SolidsWord.Of(Amounts);
+    public string Solids => SolidsText.Of(Amounts);
 
     /// <summary>Strained, defatted stock from one round, measured cold (20 C).</summary>
     public required Band<Volume> Yield { get; init; }

@@ -15,22 +15,22 @@ internal static class Notices
     {
         List<PlanNotice> notices = [];
         AddFit(request, fit, outcome, yield, notices);
-        string body = SolidsWord.Of(load, line => line.Role == LineRole.Bones);
+        string body = SolidsText.Of(load, line => line.Role == LineRole.Bones);
         AddBoiling(request, boiling, body, notices);
         AddPressure(request, boiling, body, notices);
         VesselNotices.Add(request, fit, boiling, outcome, notices);
         if (!outcome.IsReached && request.Pot.HasOwnHeater)
         {
-            notices.Add(new(NoticeLevel.Warning, NoticeCode.HeaterTooWeak, PlanPart.PotHeater, Figure.Of(HeatWords.Of(request.Recipe).Reach), Figure.Of(Temperature.FromDegreesCelsius(outcome.FinalCelsius))));
+            notices.Add(new(NoticeLevel.Warning, NoticeCode.HeaterTooWeak, PlanPart.PotHeater, Figure.Of(HeatText.Of(request.Recipe).Reach), Figure.Of(Temperature.FromDegreesCelsius(outcome.FinalCelsius))));
         }
         else if (!outcome.IsReached)
         {
-            notices.Add(new(NoticeLevel.Warning, NoticeCode.HobTooWeak, PlanPart.Hob, Figure.Of(HeatWords.Of(request.Recipe).Reach), Figure.Of(Temperature.FromDegreesCelsius(outcome.FinalCelsius))));
+            notices.Add(new(NoticeLevel.Warning, NoticeCode.HobTooWeak, PlanPart.Hob, Figure.Of(HeatText.Of(request.Recipe).Reach), Figure.Of(Temperature.FromDegreesCelsius(outcome.FinalCelsius))));
         }
 
         if (fit.CoverDecidesWater && yield.Central.Liters > litres * 1.03 && request.Goal is not PlanGoal.FillPot)
         {
-            notices.Add(new(NoticeLevel.Hint, NoticeCode.Covered, null, Figure.Of(yield.Central), Figure.Of(SolidsWord.Covered(load))));
+            notices.Add(new(NoticeLevel.Hint, NoticeCode.Covered, null, Figure.Of(yield.Central), Figure.Of(SolidsText.Covered(load))));
         }
 
         bool asAsked = fit.Verdict == FitVerdict.FitsStronger || request is { Goal: PlanGoal.UseBones, FillTo: not null };

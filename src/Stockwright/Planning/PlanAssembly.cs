@@ -203,7 +203,7 @@ internal sealed class PlanAssembly
                 Figure.Of(rounds),
                 Figure.Of(Volume.FromLiters(largest.Litres)),
                 Figure.Of(Mass.FromKilograms(bones)),
-                Figure.Of(SolidsWord.Bare(perLitre))),
+                Figure.Of(SolidsText.Bare(perLitre))),
         ];
     }
 

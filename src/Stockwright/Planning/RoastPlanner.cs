@@ -44,7 +44,7 @@ internal static class RoastPlanner
         return new RoastPlan
         {
             Setting = setting,
-            Solids = SolidsWord.Of(load, line => line.Preparation == Preparation.Roast, "everything"),
+            Solids = SolidsText.Of(load, line => line.Preparation == Preparation.Roast, "everything"),
             VegetablesJoinBeforeEnd = roasted.Any(item => item.Line.Role is not LineRole.Bones and not LineRole.Paste) ? setting.VegetablesJoinBeforeEnd : null,
             PasteJoinsBeforeEnd = roasted.Any(item => item.Line.Role == LineRole.Paste) ? setting.PasteJoinsBeforeEnd : null,
             Oven = OvenScale.Nearest(setting.OvenTemperature),

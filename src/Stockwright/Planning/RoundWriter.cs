@@ -80,7 +80,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
             at = builder.Then(
                 at,
                 StepKind.Blanch,
-                $"Blanch {SolidsWord.Of(parts.Load, line => line.Preparation == Preparation.Blanch, "everything")}",
+                $"Blanch {SolidsText.Of(parts.Load, line => line.Preparation == Preparation.Blanch, "everything")}",
                 $"Cover with {KitchenFormat.Both(blanch.Water)} of cold water, bring to the boil, {KitchenFormat.Text(blanch.Setting.Time)} there, drain and rinse each piece.{vessel.BlanchIn}",
                 blanch.TimeToBoil + blanch.Setting.Time + ForAll(StepTimes.DrainAndRinse),
                 ForAll(StepTimes.DrainAndRinse),
@@ -160,7 +160,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
         string how = recipe.Stages.Count > 1
             ? string.Join("; ", recipe.Stages.Select(Told))
             : How(recipe.Stages[0], set);
-        StepText simmer = vessel.Simmer(HeatWords.Of(recipe).Title, how, set, heatUp > TimeSpan.FromMinutes(1));
+        StepText simmer = vessel.Simmer(HeatText.Of(recipe).Title, how, set, heatUp > TimeSpan.FromMinutes(1));
         builder.At(simmering, StepKind.Simmer, simmer.Title, simmer.Detail, heatOff - simmering, TimeSpan.Zero, null, simmer.Cautions);
         int check = 0;
         foreach ((double atSeconds, PotAction action) in outcome.Actions)
@@ -179,7 +179,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
         { ReducesTo: { } share } => $"Until {Left(share.Value)} of it is left: mark the level on a stick. It spits and burns at the end, so turn it down then and stay with it.",
         { ClimbsSlowly: true } => $"Warm it slowly, over {KitchenFormat.Text(stage.Time)}, to {set}. Nothing boils.",
         { IsRolling: true } => $"A rolling boil, about {set}: bubbles all over. Top up with hot water, and never leave it.",
-        _ when stage.Target.DegreesCelsius < HeatWords.LeastSimmerCelsius => $"Hold {set}: steam, and no bubbles.",
+        _ when stage.Target.DegreesCelsius < HeatText.LeastSimmerCelsius => $"Hold {set}: steam, and no bubbles.",
         _ => $"Hold {set}: a bubble here and there, no boil.",
     };
 
@@ -217,7 +217,7 @@ internal sealed class RoundWriter(TimelineParts parts, RoundLoad load)
                 Lay(vessel.HoldEnds(Full), StepKind.NightHold, ForAll(StepTimes.OvenLift));
                 break;
             case PotActionKind.Pause:
-                builder.At(action.Key, at, StepKind.NightHold, "Stop for the night: strain, cool fast, keep cold", $"In the morning everything goes back and comes up to {HeatWords.Of(recipe).Reach} again.", TimeSpan.FromSeconds(action.PauseSeconds), TimeSpan.FromMinutes(40), null, Cautions.StopAndCool, Cautions.Cooling);
+                builder.At(action.Key, at, StepKind.NightHold, "Stop for the night: strain, cool fast, keep cold", $"In the morning everything goes back and comes up to {HeatText.Of(recipe).Reach} again.", TimeSpan.FromSeconds(action.PauseSeconds), TimeSpan.FromMinutes(40), null, Cautions.StopAndCool, Cautions.Cooling);
                 break;
         }
 

@@ -42,7 +42,7 @@ internal static class TimeNotices
         double heatUp = outcome.HeatUpSeconds;
         if (outcome.IsReached && heatUp > LongHeatUp.TotalSeconds && !asked.Pot.HasOwnHeater)
         {
-            notices.Add(new(NoticeLevel.Warning, NoticeCode.SlowHeatUp, PlanPart.Hob, Figure.Of(TimeSpan.FromSeconds(heatUp)), Figure.Of(HeatWords.Of(asked.Recipe).Reach)));
+            notices.Add(new(NoticeLevel.Warning, NoticeCode.SlowHeatUp, PlanPart.Hob, Figure.Of(TimeSpan.FromSeconds(heatUp)), Figure.Of(HeatText.Of(asked.Recipe).Reach)));
         }
 
         AddHours(asked, notices);
@@ -62,7 +62,7 @@ internal static class TimeNotices
 
         Figure what = Figure.Phrase(time < stage.ShortestTime ? NoticePhrase.ShorterGivesLess : NoticePhrase.LongerDulls);
         notices.Add(new(
-            NoticeLevel.Hint, NoticeCode.HoursOutsideRecipe, PlanPart.SimmerTime, Figure.Of(HeatWords.Of(asked.Recipe).Does), Figure.Of(stage.ShortestTime), Figure.Of(stage.LongestTime), what));
+            NoticeLevel.Hint, NoticeCode.HoursOutsideRecipe, PlanPart.SimmerTime, Figure.Of(HeatText.Of(asked.Recipe).Does), Figure.Of(stage.ShortestTime), Figure.Of(stage.LongestTime), what));
     }
 
     private static void AddNight(PlanRequest asked, NightPlan night, Timeline timeline, List<PlanNotice> notices)

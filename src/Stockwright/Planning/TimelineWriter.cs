@@ -76,7 +76,7 @@ internal sealed class TimelineWriter(TimelineParts parts)
             [])
         {
             Rounds = rounds,
-            OnHeat = HeatWords.Of(parts.Request.Recipe).Doing,
+            OnHeat = HeatText.Of(parts.Request.Recipe).Doing,
         };
     }
 

@@ -47,7 +47,7 @@ public static class PredictionSampler
         }
 
         DateTimeOffset ready = plan.Timeline.Ready;
-        Mass hundred = Volume.FromMilliliters(100) * PredictionMaker.Predict(plan, settings).Composition.Density;
+        Mass hundred = Volume.FromMilliliters(100) * Predictor.Predict(plan, settings).Composition.Density;
         IReadOnlyList<NutritionFacts> facts = [.. strong.Select(draw => draw.Nutrients.In(hundred))];
         Band<T> Fact<T>(Func<NutritionFacts, double> read, Func<double, T> unit) => SampleBands.Band(facts.Select(read), unit);
         return new PredictionSample

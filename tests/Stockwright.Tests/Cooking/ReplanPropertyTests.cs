@@ -52,7 +52,7 @@ public sealed class ReplanPropertyTests
         Need(course.Pot is null || (IsBand(course.Pot.BelowRim, length => length.Meters) && IsBand(course.Pot.Liquid, volume => volume.Liters) && course.Pot.Liquid.Low >= Volume.Zero), $"pot {course.Pot}");
         Need(course.Risk is not { UncoveredAt: { } at, UncoveredAtEarliest: var first } || first <= at, "the earliest is late");
         Need(course.HeatGaps.All(gap => gap.BelowHot >= TimeSpan.Zero && gap.BelowHot <= gap.Delay + TimeSpan.FromSeconds(1) && gap.Advice.Length > 0 && !gap.Advice.Contains("is safe", StringComparison.OrdinalIgnoreCase)), "a gap makes no sense");
-        BatchPrediction prediction = PredictionMaker.Predict(plan);
+        BatchPrediction prediction = Predictor.Predict(plan);
         Need(double.IsFinite(prediction.Body.Effective.Percent) || plan.Yield.Central.Liters < 0.05, $"body {prediction.Body.Effective}");
         return broken;
     }

@@ -46,7 +46,7 @@ public class ReplanTests
 
         // The course is kept at other moments, and the history runs straight between them.
         Assert.Equal(
-            PredictionMaker.Predict(batch.Planned).Body.Gelatin.Percent, PredictionMaker.Predict(course.Expected).Body.Gelatin.Percent, 5e-3);
+            Predictor.Predict(batch.Planned).Body.Gelatin.Percent, Predictor.Predict(course.Expected).Body.Gelatin.Percent, 5e-3);
 
         // Five readings of a pot that loses as planned leave less doubt than none.
         Assert.True(course.LossOverPlan.High - course.LossOverPlan.Low < 2.2 - 0.4);
@@ -177,7 +177,7 @@ public class ReplanTests
         Assert.Equal(85, cool.ExpectedPoints.Where(point => point.At > log.At(140) && point.At < log.At(240)).Average(point => point.Temperature.DegreesCelsius), 0.3);
 
         // Collagen comes out by S.9 0.46 times as fast at 85 as at 93 °C (109 kJ/mol); the soft part is nearly out either way, so the whole loses less.
-        double ratio = PredictionMaker.Predict(cool.Expected).Extraction.Gelatin / PredictionMaker.Predict(asPlanned.Expected).Extraction.Gelatin;
+        double ratio = Predictor.Predict(cool.Expected).Extraction.Gelatin / Predictor.Predict(asPlanned.Expected).Extraction.Gelatin;
         Assert.InRange(ratio, 0.46, 0.85);
     }
 

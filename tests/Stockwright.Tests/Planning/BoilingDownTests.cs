@@ -72,7 +72,7 @@ public sealed class BoilingDownTests
         PlanRequest request = PlanRequests.For("double-chicken").Making(4);
         BatchPlan plan = Planned(request);
         BatchPlan watered = Planned(request with { Recipe = request.Recipe with { Wetting = null } });
-        double more = PredictionMaker.Predict(plan).Composition.Gelatin.DecimalFractions - PredictionMaker.Predict(watered).Composition.Gelatin.DecimalFractions;
+        double more = Predictor.Predict(plan).Composition.Gelatin.DecimalFractions - Predictor.Predict(watered).Composition.Gelatin.DecimalFractions;
 
         // By hand: all of the stock's gelatin, through as much liquor as the pot holds at the end.
         double brought = request.Larder.Get("white-stock-ready").Collagen!.Value.DecimalFractions * plan.Workings.Fitted.WaterKilograms;

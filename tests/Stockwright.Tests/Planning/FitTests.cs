@@ -170,7 +170,7 @@ public sealed class FitTests
         Assert.True(plan.HasNotice("stand-out"));
     }
 
-    private static double Gelatin(BatchPlan plan) => PredictionMaker.Predict(plan).Composition.Gelatin.Percent;
+    private static double Gelatin(BatchPlan plan) => Predictor.Predict(plan).Composition.Gelatin.Percent;
 
     private static Pot Litres(double brim, double centimetres) => Pot.FromBrimVolume("pot", "Pot", Volume.FromLiters(brim), Length.FromCentimeters(centimetres));
 }

@@ -78,7 +78,7 @@ public sealed class PlanWorkingsTests
         }
 
         PredictionSettings settings = new() { KitchenFactor = request.Assumptions.KitchenFactor };
-        BatchPrediction stock = PredictionMaker.Predict(plan, settings);
+        BatchPrediction stock = Predictor.Predict(plan, settings);
         string told = string.Create(
             CultureInfo.InvariantCulture,
             $"{Of(plan.Yield)} {Of(plan.Simmer.Evaporated)} {Of(plan.Simmer.ToppedUp)} {plan.Fit.WaterToLine.Liters:R} {plan.Fit.HeldLine.Meters:R} {Of(plan.SpentSolids)} {plan.Timeline.Ready:O} {plan.HeatUp.Time.Central} {string.Join(' ', plan.Notices.Select(notice => notice.Code))} {stock.GelatinInStock.Grams:R} {stock.Body.Effective.Percent:R} {stock.Fat.Floating.Grams:R}");

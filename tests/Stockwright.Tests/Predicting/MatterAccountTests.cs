@@ -32,7 +32,7 @@ public sealed class MatterAccountTests
     public void Pot_and_prediction_give_one_account(string recipe)
     {
         BatchPlan plan = PlanRequests.For(recipe).Plan();
-        BatchPrediction prediction = PredictionMaker.Predict(plan);
+        BatchPrediction prediction = Predictor.Predict(plan);
         SimmerOutcome run = plan.Workings.Central;
         if (plan.Wetting is null && run.Gave.Sum(gave => gave.Solid.Release.Gelatin(gave.Since)) is var gelatin and > 0.001)
         {

@@ -17,7 +17,7 @@ public sealed class SampleModelTests
     public void The_middle_draw_is_the_central_prediction(string recipe)
     {
         BatchPlan plan = Pots.Plan(recipe, 3);
-        BatchPrediction central = PredictionMaker.Predict(plan);
+        BatchPrediction central = Predictor.Predict(plan);
         SampleModel.Draw draw = Draws.Model(plan).Run(new double[UncertainInput.All.Count]);
         Assert.Equal(plan.Yield.Central.Liters, draw.YieldKilograms / 0.9982, 1e-6);
         Assert.Equal(central.Body.Gelatin.Percent, draw.GelatinPercent, 1e-9);
@@ -47,7 +47,7 @@ public sealed class SampleModelTests
     [Fact]
     public void Nutrients_have_a_range_of_their_own_round_the_prediction()
     {
-        NutritionFacts central = PredictionMaker.Predict(Plan).Nutrition.PerHundredMillilitres;
+        NutritionFacts central = Predictor.Predict(Plan).Nutrition.PerHundredMillilitres;
         NutritionBands bands = PredictionSampler.Sample(Plan).PerHundredMillilitres;
         Assert.True(bands.Energy.Low < central.Energy && central.Energy < bands.Energy.High);
         Assert.True(bands.Protein.Low < central.Protein && central.Protein < bands.Protein.High);

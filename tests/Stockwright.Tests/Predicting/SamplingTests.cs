@@ -94,7 +94,7 @@ public sealed class SamplingTests
     public void The_central_prediction_lies_in_the_band(string recipe)
     {
         BatchPlan plan = Pots.Plan(recipe, 3);
-        BatchPrediction central = PredictionMaker.Predict(plan);
+        BatchPrediction central = Predictor.Predict(plan);
         PredictionSample sample = PredictionSampler.Sample(plan);
         Assert.InRange(central.Body.Gelatin.Percent, sample.Gelatin.Low.Percent, sample.Gelatin.High.Percent);
         Assert.InRange(central.Body.Effective.Percent, sample.Effective.Low.Percent, sample.Effective.High.Percent);

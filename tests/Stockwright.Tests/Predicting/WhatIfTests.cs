@@ -46,7 +46,7 @@ public sealed class WhatIfTests
     public void The_curve_passes_through_the_plan()
     {
         BatchPlan plan = Pots.Plan("white-beef", 4, request => request with { SimmerTime = TimeSpan.FromHours(8) });
-        BatchPrediction prediction = PredictionMaker.Predict(plan);
+        BatchPrediction prediction = Predictor.Predict(plan);
         TimePoint point = WhatIf.AgainstTime(plan).Points.Single(entry => entry.Simmer == TimeSpan.FromHours(8));
         Assert.Equal(prediction.Body.Effective.Percent, point.Effective.Percent, 0.005 * point.Effective.Percent);
         TemperatureEffect same = WhatIf.AgainstTemperature(plan).MinBy(effect => Math.Abs(effect.Simmer.DegreesCelsius - plan.HeatUp.FinalTemperature.DegreesCelsius))!;
@@ -83,7 +83,7 @@ public sealed class WhatIfTests
     {
         BatchPlan plan = Pots.Plan("white-chicken", 4);
         string back = plan.Amounts.First(line => line.Ingredient.Id.StartsWith("chicken-", StringComparison.Ordinal)).Ingredient.Id;
-        BodyPrediction now = PredictionMaker.Predict(plan).Body;
+        BodyPrediction now = Predictor.Predict(plan).Body;
         BodyPrediction none = WhatIf.WithCuts(plan, []);
         BodyPrediction swapped = WhatIf.WithCuts(plan, [new CutChange(back, Mass.FromKilograms(-0.5)), new CutChange("chicken-feet", Mass.FromKilograms(0.5))]);
         Assert.Equal(now.Effective.Percent, none.Effective.Percent, 1e-9);

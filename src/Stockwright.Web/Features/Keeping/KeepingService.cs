@@ -13,7 +13,7 @@ internal sealed class KeepingService(FieldReader reader, KitchenSetup kitchen, D
     private const double CentreCelsius = -10;
 
     /// <summary>What is asked; null when something has to be put right first.</summary>
-    public KeepingAsk? Read()
+    public KeepingQuestion? Read()
     {
         DateOnly made = KeepingFields.Made.Read(reader) ?? today;
         FrozenSpell? frozen = Frozen(made);
@@ -28,10 +28,10 @@ internal sealed class KeepingService(FieldReader reader, KitchenSetup kitchen, D
         FrozenPortion? portion = kind == ContainerKind.Bag ? new FrozenPortion(null, thick) : Tub(volume, across);
         return reader.Problems.Count > 0 || portion is null
             ? null
-            : new KeepingAsk(made, frozen, portion, volume, from, freezer, fridge, Temperature.FromKelvins(Math.Max(274.15, kitchen.Site.TapWater.Kelvins)), altitude);
+            : new KeepingQuestion(made, frozen, portion, volume, from, freezer, fridge, Temperature.FromKelvins(Math.Max(274.15, kitchen.Site.TapWater.Kelvins)), altitude);
     }
 
-    public static FreezingAnswer Freezing(KeepingAsk ask)
+    public static FreezingAnswer Freezing(KeepingQuestion ask)
     {
         Temperature centre = Temperature.FromDegreesCelsius(Math.Max(CentreCelsius, ask.Freezer.DegreesCelsius + 2));
         Temperature thawed = Temperature.FromDegreesCelsius(0);
@@ -43,7 +43,7 @@ internal sealed class KeepingService(FieldReader reader, KitchenSetup kitchen, D
     }
 
     /// <summary>Last day under a number of days; null while it lies frozen; the words when it was frozen too late.</summary>
-    public static (DateOnly? Day, string Words) LastDay(KeepingAsk ask, int days)
+    public static (DateOnly? Day, string Words) LastDay(KeepingQuestion ask, int days)
     {
         if (ask.Frozen is not { } spell)
         {

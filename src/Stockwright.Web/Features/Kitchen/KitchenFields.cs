@@ -48,7 +48,7 @@ public abstract class KitchenFields<T>(string word, string after, string? adding
 
     internal abstract IReadOnlyList<Kept<T>> In(KeptKitchen kitchen);
 
-    internal virtual TypedForm Write(T? stored, UnitSystem units) => stored is null ? TypedForm.Empty : new Typing(units).Put(Bindings(), stored).Form;
+    internal virtual TypedForm Write(T? stored, UnitSystem units) => stored is null ? TypedForm.Empty : new FormWriter(units).Put(Bindings(), stored).Form;
 
     /// <summary>Reads it; null when something has to be put right.</summary>
     internal virtual T? Read(FieldReader reader, string id, T? stored) => Read(reader, Bindings(), Blank(id), stored);

@@ -33,7 +33,7 @@ internal sealed class PotFields() : KitchenFields<Pot>("pot", "/kitchen#pots", "
 
     public override string Text(Pot part, UnitSystem units) => KitchenText.Of(part, units);
 
-    internal override TypedForm Write(Pot? stored, UnitSystem units) => stored is not { } pot ? TypedForm.Empty : new Typing(units)
+    internal override TypedForm Write(Pot? stored, UnitSystem units) => stored is not { } pot ? TypedForm.Empty : new FormWriter(units)
         .Put(Name.Name, pot.Name)
         .Put(Row.PotShape, pot.IsTapered ? PotShape.Tapered : PotShape.Straight)
         .Put(Row.PotDiameter, pot.BaseDiameter)
@@ -56,7 +56,7 @@ internal sealed class PotFields() : KitchenFields<Pot>("pot", "/kitchen#pots", "
         if (stored is not null)
         {
             TypedForm shown = Write(stored, reader.Units);
-            bool Kept(params IEnumerable<FieldRow> rows) => rows.All(row => Typing.Unchanged(reader.Form, shown, row.Name));
+            bool Kept(params IEnumerable<FieldRow> rows) => rows.All(row => FormWriter.Unchanged(reader.Form, shown, row.Name));
             if (Kept(Row.PotShape, Row.PotDiameter, Row.PotBrimDiameter, Row.PotHeight, Row.PotVolume))
             {
                 read = read with { BaseDiameter = stored.BaseDiameter, BrimDiameter = stored.BrimDiameter, InnerHeight = stored.InnerHeight };

@@ -52,12 +52,12 @@ internal sealed class TrayFields() : KitchenFields<Tray>("tray", "/kitchen#trays
     {
         if (stored is null)
         {
-            return new Typing(units).Put("count", 1).Form;
+            return new FormWriter(units).Put("count", 1).Form;
         }
 
         (double Length, double Width) size = Size.Words.Select(word => word.Value)
             .FirstOrDefault(size => Math.Abs(stored.InnerLength.Meters - size.Length) < 1e-9 && Math.Abs(stored.InnerWidth.Meters - size.Width) < 1e-9);
-        return new Typing(units).Put(Size, size).Put(Typed(size), stored).Form;
+        return new FormWriter(units).Put(Size, size).Put(Typed(size), stored).Form;
     }
 
     /// <summary>A standard size counts over typed sides.</summary>

@@ -70,7 +70,7 @@ internal static class IngredientFields
 
     public static TypedForm Write(Ingredient row, UnitSystem units)
     {
-        Typing typing = new Typing(units).Put(All, row);
+        FormWriter typing = new FormWriter(units).Put(All, row);
         for (int index = 0; index < Math.Min(row.Pieces.Count, MostRows); index++)
         {
             typing.Put(OfPiece(index), row.Pieces[index]);
@@ -108,7 +108,7 @@ internal static class IngredientFields
             FieldBinding<Piece>[] fields = OfPiece(row);
             string name = PlainText.OneLine(reader.Form[fields[0].Row.Name]);
             Piece? stored = began.Pieces.FirstOrDefault(piece => string.Equals(piece.Name, name, StringComparison.Ordinal));
-            Func<Piece, Piece> typed = stored is null ? fields.Read(reader) : fields.ReadKept(reader, stored, new Typing(reader.Units).Put(fields, stored).Form);
+            Func<Piece, Piece> typed = stored is null ? fields.Read(reader) : fields.ReadKept(reader, stored, new FormWriter(reader.Units).Put(fields, stored).Form);
             pieces.Add(typed((stored ?? new Piece(name, null!, false)) with { IsTrimmed = false }));
         }
 

@@ -44,7 +44,7 @@ internal static class FineText
 
     public static string UsualMirepoix(PlanView view) => Waiting(view).First().Joins == JoinMoment.AfterFirstSkim ? "early" : "last-hour";
 
-    private static HeatWords Heat(PlanView view) => view.Recipe is { } recipe ? HeatWords.Of(recipe) : HeatWords.Usual;
+    private static HeatText Heat(PlanView view) => view.Recipe is { } recipe ? HeatText.Of(recipe) : HeatText.Usual;
 
     private static SimmerStage? StageOf(PlanView view) => view.Recipe is { Stages.Count: > 0 } recipe ? recipe.Stages[recipe.MainStage] : null;
 
@@ -53,5 +53,5 @@ internal static class FineText
 
     private static bool IsSlow(PlanView view) => view.Typed.Request is { Pot.Kind: PotKind.SlowCooker };
 
-    private static string Solids(PlanView view) => view.Plan?.Solids ?? (view.Recipe is { } recipe ? SolidsWord.Of(recipe, view.Book.Larder) : "the solids");
+    private static string Solids(PlanView view) => view.Plan?.Solids ?? (view.Recipe is { } recipe ? SolidsText.Of(recipe, view.Book.Larder) : "the solids");
 }

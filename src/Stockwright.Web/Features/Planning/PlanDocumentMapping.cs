@@ -107,7 +107,7 @@ internal static class PlanDocumentMapping
         line.MassInPot.Kilograms,
         PieceCount.Describe(line.Ingredient, line.Mass)?.ToString() ?? (SmallMeasure.IsUnderScale(line.Mass, UnitSystem.Metric) ? SmallMeasure.Of(line.Ingredient, line.Mass) : null),
         line.JoinsAt.TotalSeconds,
-        JoinWords.Of(plan, line),
+        JoinText.Of(plan, line),
         line.Ingredient.Allergens);
 
     private static RoastDocument Roast(RoastPlan roast) => new(

@@ -48,7 +48,7 @@ public sealed record StockOutlook(BatchPrediction Central, PredictionSample Sure
             : null;
         SetAdvice? set = questions.Wanted is { } wanted ? MakeItSet.Cheapest(plan, wanted, questions.Cuts, questions.Powder, settings) : null;
         remarks.AddRange((set?.Problems ?? []).Where(problem => FieldOf(problem) is not null).Select(problem => new InputProblem(FieldOf(problem)!, problem.Message)));
-        return new StockOutlook(PredictionMaker.Predict(plan, settings), PredictionSampler.Sample(plan, settings, cancellationToken: cancellationToken))
+        return new StockOutlook(Predictor.Predict(plan, settings), PredictionSampler.Sample(plan, settings, cancellationToken: cancellationToken))
         {
             WithMore = withMore,
             Set = set,

@@ -49,7 +49,7 @@ internal static class WishText
             return "";
         }
 
-        return BodyText.Head(ReferenceEquals(way.Plan, view.Plan) ? outlook.Likely.Class : PredictionMaker.Predict(way.Plan, outlook.Central.Settings).Body.Class);
+        return BodyText.Head(ReferenceEquals(way.Plan, view.Plan) ? outlook.Likely.Class : Predictor.Predict(way.Plan, outlook.Central.Settings).Body.Class);
     }
 
     /// <summary>The volume in more words: potfuls, or what it is let down with.</summary>

@@ -152,7 +152,7 @@ internal static class RecipeFields
 
     public static TypedForm Write(StockRecipe recipe, UnitSystem units)
     {
-        Typing typing = new Typing(units).Put(Kind, recipe.Kind.ToString()).Put(Name.Name, recipe.Name).Put(Summary.Name, recipe.Summary);
+        FormWriter typing = new FormWriter(units).Put(Kind, recipe.Kind.ToString()).Put(Name.Name, recipe.Name).Put(Summary.Name, recipe.Summary);
         for (int row = 0; row < recipe.Lines.Count; row++)
         {
             typing.Put(Line(row, "ingredient"), recipe.Lines[row].IngredientId).Put(OfLine(recipe, row), recipe.Lines[row]);

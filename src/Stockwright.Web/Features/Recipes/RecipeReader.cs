@@ -37,7 +37,7 @@ internal sealed class RecipeReader(FieldReader reader, StockRecipe began, Larder
             Stages = stages,
             Roast = roast,
             Blanch = blanch is not { } time ? null
-                : began.Blanch is { } setting && Typing.Unchanged(reader.Form, shown, RecipeFields.BlanchTime.Name) ? setting
+                : began.Blanch is { } setting && FormWriter.Unchanged(reader.Form, shown, RecipeFields.BlanchTime.Name) ? setting
                 : new BlanchSetting(time, RecipeFields.CookSource),
             Soak = soak,
         };
@@ -82,7 +82,7 @@ internal sealed class RecipeReader(FieldReader reader, StockRecipe began, Larder
         // Rows move, so the stored line is found by its ingredient: the row of the same place first.
         IReadOnlyList<FieldBinding<RecipeLine>> fields = RecipeFields.OfLine(began, row);
         RecipeLine? stored = began.Lines.Skip(row).Take(1).Concat(began.Lines).FirstOrDefault(IsOf);
-        Func<RecipeLine, RecipeLine> typed = stored is null ? fields.Read(reader) : fields.ReadKept(reader, stored, new Typing(reader.Units).Put(fields, stored).Form);
+        Func<RecipeLine, RecipeLine> typed = stored is null ? fields.Read(reader) : fields.ReadKept(reader, stored, new FormWriter(reader.Units).Put(fields, stored).Form);
         RecipeLine read = typed(new RecipeLine { IngredientId = id, Role = LineRole.Bones, PerLitre = null! });
         return read with
         {

@@ -152,8 +152,8 @@ internal abstract record EntryField(string Name, string Label, EntryFieldShape S
 }
 
 /// <summary>A field of the form of one record; <see cref="Put"/> writes what a fact holds as it would be typed.</summary>
-internal record EntryField<TFact>(string Name, string Label, EntryFieldShape Shape, Action<Typing, TFact, KitchenClock> Put) : EntryField(Name, Label, Shape);
+internal record EntryField<TFact>(string Name, string Label, EntryFieldShape Shape, Action<FormWriter, TFact, KitchenClock> Put) : EntryField(Name, Label, Shape);
 
 /// <summary>A field and its value. What is wrong with what was typed stands in the reader, and the value then means nothing.</summary>
-internal sealed record EntryField<TFact, T>(string Name, string Label, EntryFieldShape Shape, Func<EntryReader, T> Read, Action<Typing, TFact, KitchenClock> Put)
+internal sealed record EntryField<TFact, T>(string Name, string Label, EntryFieldShape Shape, Func<EntryReader, T> Read, Action<FormWriter, TFact, KitchenClock> Put)
     : EntryField<TFact>(Name, Label, Shape, Put);

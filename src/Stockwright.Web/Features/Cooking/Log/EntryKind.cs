@@ -41,7 +41,7 @@ public abstract record EntryKind(string Word, string Title, string Said)
     internal abstract LogFact? Read(EntryReader entry);
 
     /// <summary>Writes the fact as it would be typed.</summary>
-    internal abstract void Put(Typing form, LogFact fact, KitchenClock clock);
+    internal abstract void Put(FormWriter form, LogFact fact, KitchenClock clock);
 
     /// <summary>The fact in one line.</summary>
     internal abstract string Tell(LogFact fact, FactText words);
@@ -93,7 +93,7 @@ internal sealed record EntryKind<TFact>(string Title, string Said, IReadOnlyList
 
     internal override LogFact? Read(EntryReader entry) => Make(entry);
 
-    internal override void Put(Typing form, LogFact fact, KitchenClock clock)
+    internal override void Put(FormWriter form, LogFact fact, KitchenClock clock)
     {
         foreach (EntryField<TFact> part in Parts)
         {

@@ -29,7 +29,7 @@ internal static class EntryKinds
         // A reading in °F stays one: it was judged in °F.
         EntryKind kind = Of(entry.Fact);
         UnitSystem units = kind.UnitsOf(entry.Fact) ?? clock.Units;
-        Typing typing = new(units);
+        FormWriter typing = new(units);
         typing.Put(ReaderUnits.QueryKey, ReaderUnits.Word(units)).Put(EntryFields.Kind, kind.Word).Put(EntryFields.At, clock.Typed(entry.HappenedAt)).Put(EntryFields.Who, entry.Who);
         kind.Put(typing, entry.Fact, clock);
         return typing.Form;

@@ -88,7 +88,7 @@ internal static class EntryRows
         },
 
         // Kelp does not simmer.
-        Bare<LogFact.Simmers>("It simmers", "Simmers", "Simmers") with { TitleIn = course => $"It {HeatWords.Of(course.Batch.Planned.Request.Recipe).Does}" },
+        Bare<LogFact.Simmers>("It simmers", "Simmers", "Simmers") with { TitleIn = course => $"It {HeatText.Of(course.Batch.Planned.Request.Recipe).Does}" },
         Of(
             "Lid",
             "Lid moved",

@@ -14,7 +14,7 @@ namespace Stockwright.Web.Features.Cooking.Stove;
 internal static class StoveText
 {
     public static string Of(BatchCourse course) => course.Phase == BatchPhase.Simmering
-        ? Capital(HeatWords.Of(course.Batch.Planned.Request.Recipe).Doing)
+        ? Capital(HeatText.Of(course.Batch.Planned.Request.Recipe).Doing)
         : Of(course.Phase);
 
     private static string Of(BatchPhase phase) => phase switch

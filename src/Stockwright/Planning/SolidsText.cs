@@ -4,7 +4,7 @@ using Stockwright.Recipes;
 namespace Stockwright.Planning;
 
 /// <summary>What the solids of a stock are called in a sentence: "the bones", "the vegetables", "the kelp". The one place that decides it.</summary>
-public static class SolidsWord
+public static class SolidsText
 {
     /// <summary>What a cook calls it when the parts have no common name.</summary>
     private const string Everything = "everything in the pot";

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Stockwright.Web.Fields;
 
 /// <summary>Writes stored values as a cook would type them.</summary>
-internal sealed class Typing(UnitSystem units)
+internal sealed class FormWriter(UnitSystem units)
 {
     /// <summary>Finer than any kitchen measure, coarse enough to read.</summary>
     private const double Tolerance = 1e-4;
@@ -12,7 +12,7 @@ internal sealed class Typing(UnitSystem units)
 
     public TypedForm Form => new(entries);
 
-    public Typing Put(string field, string? text)
+    public FormWriter Put(string field, string? text)
     {
         if (!string.IsNullOrEmpty(text))
         {
@@ -22,13 +22,13 @@ internal sealed class Typing(UnitSystem units)
         return this;
     }
 
-    public Typing Put(string field, Measure measure, double? si) => Put(field, si is { } value ? Text(measure, value, units) : null);
+    public FormWriter Put(string field, Measure measure, double? si) => Put(field, si is { } value ? Text(measure, value, units) : null);
 
-    public Typing Put<T>(FieldRow<T> row, T? value)
+    public FormWriter Put<T>(FieldRow<T> row, T? value)
         where T : struct => Put(row.Name, value is { } typed ? row.Text(typed, units, Tolerance) : null);
 
     /// <summary>Every value of a record, the usual ones too.</summary>
-    public Typing Put<TRecord>(IEnumerable<FieldBinding<TRecord>> fields, TRecord record)
+    public FormWriter Put<TRecord>(IEnumerable<FieldBinding<TRecord>> fields, TRecord record)
     {
         foreach (FieldBinding<TRecord> field in fields)
         {
@@ -38,9 +38,9 @@ internal sealed class Typing(UnitSystem units)
         return this;
     }
 
-    public Typing Put(string field, int whole) => Put(field, whole.ToString(CultureInfo.InvariantCulture));
+    public FormWriter Put(string field, int whole) => Put(field, whole.ToString(CultureInfo.InvariantCulture));
 
-    public Typing Tick(string field, bool ticked) => Put(field, ticked ? "1" : null);
+    public FormWriter Tick(string field, bool ticked) => Put(field, ticked ? "1" : null);
 
     public static string Text(Measure measure, double si, UnitSystem units) => KitchenNumber.Write(measure.In(units).FromSi(si), Tolerance);
 

@@ -13,7 +13,7 @@ namespace Stockwright.Web.Features.Keeping;
 /// <param name="Fridge">Air of the fridge it thaws in.</param>
 /// <param name="Tap">Water it thaws in.</param>
 /// <param name="Altitude">Of the kitchen, or as typed.</param>
-public sealed record KeepingAsk(
+public sealed record KeepingQuestion(
     DateOnly Made, FrozenSpell? Frozen, FrozenPortion Portion, Volume Volume, Temperature From, Temperature Freezer, Temperature Fridge, Temperature Tap, Length Altitude);
 
 /// <summary>What freezing and thawing take; null for what takes longer than <see cref="FreezingTime.Longest"/>.</summary>

@@ -6,7 +6,7 @@ using UnitsNet;
 namespace Stockwright.Predicting;
 
 /// <summary>Says what the stock of a plan will be like. Pure: the same plan and settings always give the same answer.</summary>
-public static class PredictionMaker
+public static class Predictor
 {
     private const double MostSolids = 0.8;
 

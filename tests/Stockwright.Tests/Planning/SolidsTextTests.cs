@@ -7,7 +7,7 @@ using Xunit;
 namespace Stockwright.Tests.Planning;
 
 /// <summary>What lies in the pot is called what it is.</summary>
-public sealed class SolidsWordTests
+public sealed class SolidsTextTests
 {
     public static TheoryData<string> Recipes => [.. StandardRecipes.Book.Recipes.Select(recipe => recipe.Id)];
 
@@ -38,7 +38,7 @@ public sealed class SolidsWordTests
     [InlineData("vegetable", "the vegetables")]
     [InlineData("brown-veal", "the bones")]
     public void A_recipe_has_a_word_before_there_is_a_plan(string recipe, string word) =>
-        Assert.Equal(word, SolidsWord.Of(PlanRequests.For(recipe).Recipe, StandardLarder.Table));
+        Assert.Equal(word, SolidsText.Of(PlanRequests.For(recipe).Recipe, StandardLarder.Table));
 
     [Fact]
     public void Bones_at_hand_decide_the_word() =>

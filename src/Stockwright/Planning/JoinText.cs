@@ -4,7 +4,7 @@ using Stockwright.Recipes;
 namespace Stockwright.Planning;
 
 /// <summary>When a line goes in, told from the moment its recipe counts from.</summary>
-public static class JoinWords
+public static class JoinText
 {
     private static readonly TimeSpan AtOnce = TimeSpan.FromMinutes(1);
 
@@ -36,7 +36,7 @@ public static class JoinWords
             return "in after the first skim";
         }
 
-        string does = HeatWords.Of(plan.Request.Recipe).Does;
+        string does = HeatText.Of(plan.Request.Recipe).Does;
         TimeSpan after = line.JoinsAt - MainBegins(plan);
         return after < AtOnce ? $"in as soon as it {does}" : $"in {KitchenFormat.Text(after)} after it {does}";
     }
@@ -49,7 +49,7 @@ public static class JoinWords
         }
 
         return !plan.Request.IsUnderPressure && line.JoinsAt - MainBegins(plan) < AtOnce
-            ? $"in as soon as it {HeatWords.Of(plan.Request.Recipe).Does}"
+            ? $"in as soon as it {HeatText.Of(plan.Request.Recipe).Does}"
             : $"in {KitchenFormat.Text(plan.Simmer.Length - line.JoinsAt)} before the end";
     }
 

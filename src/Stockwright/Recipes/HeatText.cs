@@ -11,20 +11,20 @@ namespace Stockwright.Recipes;
 /// <param name="Does">Of the pot: <c>simmers</c>.</param>
 /// <param name="Doing">Of the pot, now: <c>simmering</c>.</param>
 /// <param name="Done">Of the stock: <c>simmered</c>.</param>
-public sealed record HeatWords(string Title, string At, string For, string Reach, string Does, string Doing, string Done)
+public sealed record HeatText(string Title, string At, string For, string Reach, string Does, string Doing, string Done)
 {
     /// <summary>Below this nothing simmers, C: the trade simmers from about 85 C (185 F) and steeps or poaches under it (common practice, no source).</summary>
     internal const double LeastSimmerCelsius = 85;
 
     /// <summary>Of most stocks.</summary>
-    public static HeatWords Usual { get; } = new("Simmer", "Simmer at", "for", "the simmer", "simmers", "simmering", "simmered");
-    private static readonly HeatWords Steep = new("Steep", "Steep at", "for", "its heat", "steeps", "steeping", "steeped");
-    private static readonly HeatWords Warm = new("Warm slowly", "Warm slowly to", "over", "its heat", "warms slowly", "warming slowly", "warmed slowly");
-    private static readonly HeatWords Boil = new("Keep it boiling hard", "Boil hard at", "for", "the boil", "boils", "boiling hard", "boiled");
-    private static readonly HeatWords BoilDown = new("Boil it down", "Boil down at", "for", "the boil", "boils down", "boiling down", "boiled down");
+    public static HeatText Usual { get; } = new("Simmer", "Simmer at", "for", "the simmer", "simmers", "simmering", "simmered");
+    private static readonly HeatText Steep = new("Steep", "Steep at", "for", "its heat", "steeps", "steeping", "steeped");
+    private static readonly HeatText Warm = new("Warm slowly", "Warm slowly to", "over", "its heat", "warms slowly", "warming slowly", "warmed slowly");
+    private static readonly HeatText Boil = new("Keep it boiling hard", "Boil hard at", "for", "the boil", "boils", "boiling hard", "boiled");
+    private static readonly HeatText BoilDown = new("Boil it down", "Boil down at", "for", "the boil", "boils down", "boiling down", "boiled down");
 
     /// <summary>The words for a recipe; simmering for one without stages.</summary>
-    public static HeatWords Of(StockRecipe recipe)
+    public static HeatText Of(StockRecipe recipe)
     {
         ArgumentNullException.ThrowIfNull(recipe);
         return recipe switch
@@ -35,7 +35,7 @@ public sealed record HeatWords(string Title, string At, string For, string Reach
         };
     }
 
-    private static HeatWords Of(SimmerStage stage) => stage switch
+    private static HeatText Of(SimmerStage stage) => stage switch
     {
         { IsRolling: true } => Boil,
         { ClimbsSlowly: true } => Warm,

@@ -9,7 +9,7 @@ using Xunit;
 namespace Stockwright.Tests.Predicting;
 
 /// <summary>Whole predictions of the standing recipes.</summary>
-public sealed class PredictionMakerTests
+public sealed class PredictorTests
 {
     /// <summary>
     /// Plausible range (estimate): a bone stock of half to a kilogram of bones a litre, 3 to 8 h, holds 1.5 to 5.5 % protein; the SR28 (2016) trio 06170,
@@ -28,7 +28,7 @@ public sealed class PredictionMakerTests
     [InlineData("game")]
     public void Protein_is_plausible(string recipe)
     {
-        BatchPrediction prediction = PredictionMaker.Predict(Pots.Plan(recipe), Pots.AsPublished);
+        BatchPrediction prediction = Predictor.Predict(Pots.Plan(recipe), Pots.AsPublished);
         Assert.InRange(prediction.Composition.Protein.Percent, 1.5, 5.6);
 
         // 06170 weighs 1.014 kg/L by its cup, 06172 1.020 by its make-up; water is the other end.
@@ -50,7 +50,7 @@ public sealed class PredictionMakerTests
     [InlineData("shellfish")]
     public void Without_collagen_it_is_watery_and_said_so(string recipe)
     {
-        BatchPrediction prediction = PredictionMaker.Predict(Pots.Plan(recipe, 3));
+        BatchPrediction prediction = Predictor.Predict(Pots.Plan(recipe, 3));
         Assert.Equal(BodyClass.Watery, prediction.Body.Class);
         Assert.Equal(0, prediction.Body.Gelatin.Percent);
         Assert.Null(prediction.Body.SetsBelow);
@@ -61,12 +61,12 @@ public sealed class PredictionMakerTests
     /// <summary>Standard Tables of Food Composition in Japan, 17021, kelp and dried-bonito dashi (from memory): 0.3 g carbohydrate per 100 mL.</summary>
     [Fact]
     public void Dashi_has_a_little_carbohydrate() =>
-        Assert.InRange(PredictionMaker.Predict(PlanRequests.For("kelp-and-dried-fish").Plan()).Nutrition.PerHundredMillilitres.Carbohydrate.Grams, 0.15, 0.45);
+        Assert.InRange(Predictor.Predict(PlanRequests.For("kelp-and-dried-fish").Plan()).Nutrition.PerHundredMillilitres.Carbohydrate.Grams, 0.15, 0.45);
 
     [Fact]
     public void Fish_sets_only_in_the_cold()
     {
-        BatchPrediction prediction = PredictionMaker.Predict(Pots.Plan("fish-fumet", 3, request => request with
+        BatchPrediction prediction = Predictor.Predict(Pots.Plan("fish-fumet", 3, request => request with
         {
             Goal = new PlanGoal.UseBones([new BonesAtHand("fish-skin", Mass.FromKilograms(1)), new BonesAtHand("fish-head", Mass.FromKilograms(1))]),
         }));
@@ -79,7 +79,7 @@ public sealed class PredictionMakerTests
     public void Gelatin_in_the_stock_is_part_of_what_was_drawn()
     {
         BatchPlan plan = Pots.Plan("white-chicken");
-        BatchPrediction prediction = PredictionMaker.Predict(plan);
+        BatchPrediction prediction = Predictor.Predict(plan);
         double share = prediction.GelatinInStock / prediction.Extraction.Gelatin;
         double kept = plan.Yield.Central.Liters / (plan.Ledger.Out.Where(entry => entry.Key is "yield" or "held-by-solids" or "straining" or "defatting").Sum(entry => entry.Volume.Central.Liters));
         Assert.Equal(kept, share, 0.01);
@@ -92,7 +92,7 @@ public sealed class PredictionMakerTests
     public void The_plans_course_is_a_little_more_than_a_plain_hold()
     {
         BatchPlan plan = Pots.Plan("white-chicken", change: request => request with { SimmerTemperature = Temperature.FromDegreesCelsius(96), SimmerTime = TimeSpan.FromHours(4) });
-        BatchPrediction prediction = PredictionMaker.Predict(plan, Pots.AsPublished);
+        BatchPrediction prediction = Predictor.Predict(plan, Pots.AsPublished);
         CutInPot[] cuts = [.. plan.Amounts.Where(line => line.Ingredient.Group == IngredientGroup.Poultry).Select(line =>
             new CutInPot(line.Ingredient.Id, StandardCuts.Table.ClassOf(line.Ingredient)!, line.Mass, line.Ingredient.Collagen!.Value))];
         double hold = Pots.Hold(96, 4, cuts).Gelatin.Grams;
@@ -103,7 +103,7 @@ public sealed class PredictionMakerTests
     [Fact]
     public void High_up_it_draws_less_in_the_same_time()
     {
-        BatchPrediction At(double metres) => PredictionMaker.Predict(Pots.Plan("white-beef", change: request => request with
+        BatchPrediction At(double metres) => Predictor.Predict(Pots.Plan("white-beef", change: request => request with
         {
             Site = new KitchenSite { Altitude = Length.FromMeters(metres) },
             SimmerTemperature = Temperature.FromDegreesCelsius(97),
@@ -118,8 +118,8 @@ public sealed class PredictionMakerTests
     public void A_pressure_cooker_is_quicker_and_wears_more()
     {
         Pot cooker = Pot.Straight("pc", "Pressure cooker", Length.FromCentimeters(26), Length.FromCentimeters(20)) with { Kind = PotKind.PressureCooker };
-        BatchPrediction open = PredictionMaker.Predict(Pots.Plan("white-chicken", 3, request => request with { SimmerTime = TimeSpan.FromHours(2) }));
-        BatchPrediction sealedPot = PredictionMaker.Predict(Pots.Plan("white-chicken", 3, request => request with
+        BatchPrediction open = Predictor.Predict(Pots.Plan("white-chicken", 3, request => request with { SimmerTime = TimeSpan.FromHours(2) }));
+        BatchPrediction sealedPot = Predictor.Predict(Pots.Plan("white-chicken", 3, request => request with
         {
             Pot = cooker,
             Lid = LidPosition.On,
@@ -134,7 +134,7 @@ public sealed class PredictionMakerTests
     public void Fat_goes_somewhere()
     {
         BatchPlan plan = Pots.Plan("brown-chicken");
-        BatchPrediction prediction = PredictionMaker.Predict(plan, new PredictionSettings { ContainerDiameter = Length.FromCentimeters(20), Defat = DefatMethod.Ladle });
+        BatchPrediction prediction = Predictor.Predict(plan, new PredictionSettings { ContainerDiameter = Length.FromCentimeters(20), Defat = DefatMethod.Ladle });
         FatPrediction fat = prediction.Fat;
         double brought = plan.Amounts.Where(line => line.Ingredient.Group == IngredientGroup.Poultry).Sum(line => line.Mass.Grams * line.Ingredient.Fat.Value.DecimalFractions);
         Assert.InRange(fat.DrainedInRoast.Grams / brought, 0.3, 0.6);
@@ -176,7 +176,7 @@ public sealed class PredictionMakerTests
     {
         PredictionSettings settings = new() { Ph = 2, PortionSize = Volume.FromLiters(5), Fridge = Temperature.FromDegreesCelsius(40), PieceSize = Length.Zero, ContainerDiameter = Length.FromCentimeters(2) };
         Assert.Equal("ph piece-size container-diameter fridge portion-size", string.Join(' ', settings.Check().Select(problem => problem.Field)));
-        Assert.Throws<ArgumentException>(() => PredictionMaker.Predict(Pots.Plan("vegetable", 3), settings));
+        Assert.Throws<ArgumentException>(() => Predictor.Predict(Pots.Plan("vegetable", 3), settings));
         Assert.Empty(new PredictionSettings().Check());
     }
 
@@ -184,8 +184,8 @@ public sealed class PredictionMakerTests
     public void The_kitchens_factor_scales_the_gelatin()
     {
         BatchPlan plan = Pots.Plan("white-veal");
-        double one = PredictionMaker.Predict(plan, Pots.AsPublished).Extraction.Gelatin.Grams;
-        double usual = PredictionMaker.Predict(plan, Pots.AsPublished with { KitchenFactor = PredictionSettings.UsualKitchenFactor }).Extraction.Gelatin.Grams;
+        double one = Predictor.Predict(plan, Pots.AsPublished).Extraction.Gelatin.Grams;
+        double usual = Predictor.Predict(plan, Pots.AsPublished with { KitchenFactor = PredictionSettings.UsualKitchenFactor }).Extraction.Gelatin.Grams;
         Assert.Equal(0.85, usual / one, 1e-9);
     }
 
@@ -194,8 +194,8 @@ public sealed class PredictionMakerTests
     public void Slow_cooling_wears_the_gelatin()
     {
         BatchPlan plan = Pots.Plan("white-veal");
-        ExtractionResult quick = PredictionMaker.Predict(plan, new PredictionSettings { CoolingTo60 = TimeSpan.Zero }).Extraction;
-        ExtractionResult slow = PredictionMaker.Predict(plan, new PredictionSettings { CoolingTo60 = TimeSpan.FromHours(6) }).Extraction;
+        ExtractionResult quick = Predictor.Predict(plan, new PredictionSettings { CoolingTo60 = TimeSpan.Zero }).Extraction;
+        ExtractionResult slow = Predictor.Predict(plan, new PredictionSettings { CoolingTo60 = TimeSpan.FromHours(6) }).Extraction;
         Assert.Equal(quick.Gelatin.Grams, slow.Gelatin.Grams, 1e-6);
         Assert.InRange(slow.Intactness / quick.Intactness, 0.7, 0.97);
     }

@@ -4,7 +4,7 @@ using Xunit;
 namespace Stockwright.Tests.Planning;
 
 /// <summary>When a line goes in is told from the moment its recipe counts from, and the heat by what it is.</summary>
-public sealed class JoinWordsTests
+public sealed class JoinTextTests
 {
     [Theory]
     [InlineData("brown-chicken", 4, "chicken-carcass", "")]
@@ -22,7 +22,7 @@ public sealed class JoinWordsTests
     {
         PlanRequest request = PlanRequests.For(recipe);
         BatchPlan plan = (hours > 0 ? request.SimmeringFor(hours) : request).Plan();
-        Assert.Equal(words, JoinWords.Of(plan, Line(plan, ingredient)).Replace('\u00A0', ' '));
+        Assert.Equal(words, JoinText.Of(plan, Line(plan, ingredient)).Replace('\u00A0', ' '));
     }
 
     [Theory]
@@ -31,7 +31,7 @@ public sealed class JoinWordsTests
     public void Behind_a_locked_lid_nothing_goes_in(string ingredient, double hours, string words)
     {
         BatchPlan plan = (PlanRequests.For("white-chicken").SimmeringFor(hours) with { Pot = PlanRequests.PressureCooker(28, 32.5), Lid = Stockwright.Kitchen.LidPosition.On }).Plan();
-        Assert.Equal(words, JoinWords.Of(plan, Line(plan, ingredient)).Replace('\u00A0', ' '));
+        Assert.Equal(words, JoinText.Of(plan, Line(plan, ingredient)).Replace('\u00A0', ' '));
     }
 
     [Theory]
