@@ -108,6 +108,8 @@ internal static class WorkLimits
         where TBuilder : IEndpointConventionBuilder
     {
         endpoint.WithRequestTimeout(Dear);
+        endpoint.ProducesProblem(StatusCodes.Status429TooManyRequests);
+        endpoint.ProducesProblem(StatusCodes.Status503ServiceUnavailable);
         return endpoint.RequireRateLimiting(Dear);
     }
 

@@ -171,7 +171,11 @@ public sealed class PlanEndpointTests(StockwrightFactory factory)
         JsonNode post = document["paths"]!["/api/plans"]!["post"]!;
         Assert.NotNull(post["requestBody"]!["content"]!["application/json"]!["schema"]);
         Assert.NotNull(post["responses"]!["200"]!["content"]!["application/json"]!["schema"]);
-        Assert.NotNull(post["responses"]!["400"]!["content"]!["application/problem+json"]);
+        foreach (JsonNode? operation in new[] { post, document["paths"]!["/api/cooling"]!["post"], document["paths"]!["/api/batches/{id}/entries"]!["post"] })
+        {
+            Assert.All(["400", "413", "415", "429", "503"], status => Assert.NotNull(operation!["responses"]![status]?["content"]?["application/problem+json"]));
+        }
+
         JsonObject described = document["components"]!["schemas"]!["PlanInput"]!["properties"]!.AsObject();
         Assert.All(PlanFields.All, field => Assert.Equal(field.Describe(), described[field.Name]!["description"]!.GetValue<string>()));
     }
