@@ -51,11 +51,12 @@ public class DependencyTests
     }
 
     [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public void The_order_of_folders_has_no_circle(bool web)
+    [InlineData("core")]
+    [InlineData("storage")]
+    [InlineData("web")]
+    public void The_order_of_folders_has_no_circle(string floor)
     {
-        Dictionary<string, string[]> order = web ? AllowedInWeb : Allowed;
+        Dictionary<string, string[]> order = floor switch { "core" => Allowed, "storage" => AllowedInStorage, _ => AllowedInWeb };
         HashSet<string> settled = new(StringComparer.Ordinal);
         while (settled.Count < order.Count)
         {
@@ -135,6 +136,38 @@ public class DependencyTests
             .Distinct(StringComparer.Ordinal)];
         Assert.True(wrong.Count == 0, string.Join(Environment.NewLine, wrong));
     }
+
+    /// <summary>What each folder of the storage may use of its others besides itself; what they share stands above them.</summary>
+    private static readonly Dictionary<string, string[]> AllowedInStorage = new(StringComparer.Ordinal)
+    {
+        ["Kitchen"] = [],
+        ["Larder"] = [],
+        ["Recipes"] = [],
+        ["Plans"] = ["Larder", "Recipes"],
+        ["Batches"] = ["Kitchen", "Plans"],
+        ["Demo"] = ["Kitchen", "Plans"],
+    };
+
+    private static readonly ArchUnitNET.Domain.Architecture LoadedStorage = new ArchLoader().LoadAssembly(typeof(Stockwright.Storage.StockwrightContext).Assembly).Build();
+
+    public static TheoryData<string> StorageFolders => [.. LoadedStorage.Types
+        .Select(type => StorageFolderOf(type.FullName)).OfType<string>().Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+
+    [Theory]
+    [MemberData(nameof(StorageFolders))]
+    public void Folders_of_the_storage_flow_one_way(string folder)
+    {
+        Assert.True(AllowedInStorage.TryGetValue(folder, out string[]? allowed), $"{folder} is new: say here which folders it may use.");
+        List<string> wrong = [.. LoadedStorage.Types
+            .Where(type => string.Equals(StorageFolderOf(type.FullName), folder, StringComparison.Ordinal))
+            .SelectMany(type => type.Dependencies.Select(dependency => (From: type.FullName, To: dependency.Target.FullName)))
+            .Where(pair => StorageFolderOf(pair.To) is { } target && !string.Equals(target, folder, StringComparison.Ordinal) && !allowed.Contains(target, StringComparer.Ordinal))
+            .Select(pair => $"{pair.From} uses {pair.To}")
+            .Distinct(StringComparer.Ordinal)];
+        Assert.True(wrong.Count == 0, string.Join(Environment.NewLine, wrong));
+    }
+
+    private static string? StorageFolderOf(string fullName) => fullName.Split('/', '+', '<')[0].Split('.') is ["Stockwright", "Storage", { } folder and not "Sqlite", _, ..] ? folder : null;
 
     private static string? WebFolderOf(string fullName) => fullName.Split('.', '/', '+', '<') switch
     {
