@@ -25,15 +25,16 @@ public sealed class FieldsInRangeTests(ITestOutputHelper output)
     public async Task Every_field_of_every_page_and_interface_is_answered_at_both_ends_of_its_range_and_inside(string units)
     {
         using StockwrightFactory real = new();
-        // What the stock will be like costs most. It is left out while ranges are asked for, and calculated once for each end of a
-        // field that several pages and interfaces have.
-        bool isJudged = false;
+        // What the stock will be like costs most. It is calculated while pages are looked over, for some links hang on it, left out
+        // while ranges are asked for, and then calculated once for each end of a field that several pages and interfaces have.
+        bool isJudged = true;
         HashSet<string> judged = new(StringComparer.Ordinal);
         using WebApplicationFactory<Program> app = real.WithWebHostBuilder(builder => builder.ConfigureTestServices(services => services.AddSingleton<JudgeStock>(
             (plan, questions, system, cancellationToken) => isJudged ? StockOutlook.Of(plan, questions, system, cancellationToken) : null)));
         using HttpClient http = app.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false, HandleCookies = false });
         FuzzSite site = await FuzzSite.ExploreAsync(http, units, Stop);
         List<FuzzAnswer> failures = site.Failures;
+        isJudged = false;
         foreach (FuzzTarget target in site.Targets)
         {
             await RangeFinder.FindAsync(target, failures, Stop);
