@@ -4,27 +4,27 @@ using Stockwright.Storage.Demo;
 
 namespace Stockwright.Storage;
 
-/// <summary>Puts a kitchen into a database that has none: the demonstration's or an empty one.</summary>
-public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
+/// <summary>Puts a kitchen into a database that does not have it yet: the demonstration's or an empty one.</summary>
+public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts, KitchenScope scope, TimeProvider time)
 {
     /// <summary>Name of the kitchen before the cook gives it one.</summary>
     public const string EmptyKitchenName = "My kitchen";
 
-    private const int Key = StockwrightContext.TheKitchen;
+    private int Key => scope.KitchenId;
 
-    /// <summary>Makes the kitchen when there is none yet; does nothing otherwise.</summary>
+    /// <summary>Makes the kitchen when it is not there yet; does nothing otherwise.</summary>
     /// <param name="withDemo">True for the demonstration kitchen, false for an empty one.</param>
     /// <param name="cancellationToken">Cancels the work.</param>
-    /// <returns>True when the database was fresh.</returns>
+    /// <returns>True when it was made now.</returns>
     public async Task<bool> EnsureKitchenAsync(bool withDemo, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        if (await context.Kitchens.AnyAsync(cancellationToken))
+        if (await context.Kitchens.AnyAsync(row => row.Id == Key, cancellationToken))
         {
-            if (await context.Kitchens.AnyAsync(row => row.CalendarToken == null, cancellationToken))
+            if (await context.Kitchens.AnyAsync(row => row.Id == Key && row.CalendarToken == null, cancellationToken))
             {
                 // As earlier versions left it.
-                await context.GiveCalendarTokenAsync(renew: false, cancellationToken);
+                await context.GiveCalendarTokenAsync(Key, renew: false, cancellationToken);
             }
 
             return false;
@@ -48,7 +48,7 @@ public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts, T
         catch (DbUpdateException)
         {
             context.ChangeTracker.Clear();
-            if (await context.Kitchens.AnyAsync(cancellationToken))
+            if (await context.Kitchens.AnyAsync(row => row.Id == Key, cancellationToken))
             {
                 // Another program started on the same data at the same moment and was first.
                 return false;
@@ -58,15 +58,15 @@ public sealed class FirstStart(IDbContextFactory<StockwrightContext> contexts, T
         }
     }
 
-    private static void SavePlans(StockwrightContext context, DateTimeOffset now)
+    private void SavePlans(StockwrightContext context, DateTimeOffset now)
     {
         foreach (DemoPlans.DemoPlan plan in DemoPlans.After(now))
         {
-            context.Add(PlanStore.NewRow(plan.Name, plan.Document, plan.Note, now));
+            context.Add(PlanStore.NewRow(Key, plan.Name, plan.Document, plan.Note, now));
         }
     }
 
-    private static void Furnish(StockwrightContext context)
+    private void Furnish(StockwrightContext context)
     {
         int position = 0;
         foreach (Pot pot in DemoKitchen.Pots)

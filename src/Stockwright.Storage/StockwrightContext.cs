@@ -10,9 +10,6 @@ namespace Stockwright.Storage;
 /// </summary>
 public sealed class StockwrightContext(DbContextOptions<StockwrightContext> options) : DbContext(options)
 {
-    /// <summary>Key of the one kitchen this installation keeps; the tables are keyed for more.</summary>
-    internal const int TheKitchen = 1;
-
     private const int NameLength = 200;
 
     internal DbSet<KitchenEntity> Kitchens => Set<KitchenEntity>();

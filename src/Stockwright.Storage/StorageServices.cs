@@ -10,6 +10,7 @@ public static class StorageServices
     public static IServiceCollection AddStockwrightStores(this IServiceCollection services)
     {
         services.TryAddSingleton(TimeProvider.System);
+        services.TryAddSingleton<KitchenScope>();
         services.TryAddSingleton<KitchenStore>();
         services.TryAddSingleton<RecipeStore>();
         services.TryAddSingleton<LarderStore>();

@@ -44,11 +44,12 @@ public sealed record StoredBatchPlan(StoredPlan? Document, string? Trouble)
 public sealed record NewBatch(Guid Id, string Name, StoredPlan Document, string PlanText, string LimitId, DateTimeOffset Begins);
 
 /// <summary>Batches as they were started.</summary>
-public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
+public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, KitchenScope scope, TimeProvider time)
 {
-    private const int Key = StockwrightContext.TheKitchen;
     private const string ClosedWord = "closed";
     private const string NeverCookedWord = "never-cooked";
+
+    private int Key => scope.KitchenId;
 
     /// <summary>Every batch whose record is open, those begun last first.</summary>
     public async Task<IReadOnlyList<BatchSummary>> OpenAsync(CancellationToken cancellationToken = default)
@@ -113,7 +114,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
     public async Task<StoredBatchPlan> PlanAsync(Guid id, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        var row = await context.Batches.AsNoTracking().Where(batch => batch.Id == id)
+        var row = await context.Batches.AsNoTracking().Where(batch => batch.KitchenId == Key && batch.Id == id)
             .Select(batch => new { batch.Query, batch.Snapshot, Document = context.BatchPlans.Where(plan => plan.BatchId == id).Select(plan => plan.Document).FirstOrDefault() })
             .SingleAsync(cancellationToken);
         (StoredPlan? document, string? trouble) = OldPlan.Read(row.Document);
@@ -146,7 +147,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
         {
             await context.SaveChangesAsync(cancellationToken);
         }
-        catch (DbUpdateException) when (context.Batches.AsNoTracking().Any(row => row.Id == batch.Id))
+        catch (DbUpdateException) when (context.Batches.AsNoTracking().Any(row => row.KitchenId == Key && row.Id == batch.Id))
         {
         }
     }
@@ -155,7 +156,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
     public async Task<IReadOnlyList<OldPlan>> OldAsync(CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        return await context.Batches.AsNoTracking().Where(batch => !context.BatchPlans.Any(plan => plan.BatchId == batch.Id))
+        return await context.Batches.AsNoTracking().Where(batch => batch.KitchenId == Key && !context.BatchPlans.Any(plan => plan.BatchId == batch.Id))
             .Select(batch => new OldPlan(batch.Id, batch.Query, batch.Snapshot, batch.PlanText) { Begins = UtcMoment.Of(batch.BeginsUtc) }).ToListAsync(cancellationToken);
     }
 
@@ -164,6 +165,11 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
     {
         ArgumentNullException.ThrowIfNull(document);
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        if (!await context.Batches.AnyAsync(batch => batch.KitchenId == Key && batch.Id == id, cancellationToken))
+        {
+            return;
+        }
+
         context.Add(new BatchPlanEntity { BatchId = id, Document = document.ToJson() });
         try
         {
@@ -186,7 +192,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
     public async Task RenewCalendarTokenAsync(CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        await context.GiveCalendarTokenAsync(renew: true, cancellationToken);
+        await context.GiveCalendarTokenAsync(Key, renew: true, cancellationToken);
     }
 
     private static IQueryable<SummaryRow> Sorted(IQueryable<SummaryRow> rows) => rows.OrderByDescending(batch => batch.Begins).ThenBy(batch => batch.Id);
@@ -197,7 +203,7 @@ public sealed class BatchStore(IDbContextFactory<StockwrightContext> contexts, T
     private static BatchSummary Summary(SummaryRow row) =>
         new(row.Id, row.Name, row.RecipeName, row.PotName, UtcMoment.Of(row.Begins), UtcMoment.Of(row.Started), row.IsClosed) { IsNeverCooked = row.IsNeverCooked };
 
-    private static IQueryable<SummaryRow> Summaries(StockwrightContext context) =>
+    private IQueryable<SummaryRow> Summaries(StockwrightContext context) =>
         context.Batches.AsNoTracking().Where(row => row.KitchenId == Key).Select(row => new SummaryRow
         {
             Id = row.Id,

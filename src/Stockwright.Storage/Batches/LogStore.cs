@@ -69,22 +69,24 @@ public sealed record Appended(AppendStanding Standing, LogEntry? Entry);
 /// The logs of all batches. Entries are only added. What is answered as stored is on the disk: the write is one transaction,
 /// flushed before it returns.
 /// </summary>
-public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
+public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, KitchenScope scope, TimeProvider time)
 {
+    private int Key => scope.KitchenId;
+
     /// <summary>Adds an entry, once however often it is sent.</summary>
     /// <exception cref="StorageTroubleException">It could not be stored; nothing of it was.</exception>
     public async Task<Appended> AppendAsync(NewEntry entry, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(entry);
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
+        if (!await context.Batches.AnyAsync(batch => batch.KitchenId == Key && batch.Id == entry.BatchId, cancellationToken))
+        {
+            return new Appended(AppendStanding.NoSuchBatch, null);
+        }
+
         if (await BeforeAsync(context, entry, cancellationToken) is { } before)
         {
             return before;
-        }
-
-        if (!await context.Batches.AnyAsync(batch => batch.Id == entry.BatchId, cancellationToken))
-        {
-            return new Appended(AppendStanding.NoSuchBatch, null);
         }
 
         // Takes the right to write at once (BEGIN IMMEDIATE), so that of many closings sent together one is first and the others see it.
@@ -128,7 +130,7 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
     public async Task<BatchLog> ReadAsync(Guid batchId, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        List<LogEntryEntity> rows = await context.LogEntries.AsNoTracking()
+        List<LogEntryEntity> rows = await Entries(context).AsNoTracking()
             .Where(row => row.BatchId == batchId).OrderBy(row => row.Sequence).ToListAsync(cancellationToken);
         return new BatchLog(rows.Select((row, index) => Entry(row, index + 1)));
     }
@@ -147,7 +149,7 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
         }
 
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        List<LogEntryEntity> rows = await context.LogEntries.AsNoTracking()
+        List<LogEntryEntity> rows = await Entries(context).AsNoTracking()
             .Where(row => row.BatchId == batchId).OrderBy(row => row.Sequence).Skip(known.All.Count - 1).ToListAsync(cancellationToken);
         if (rows is not [LogEntryEntity first, ..] || first.Id != last.Id)
         {
@@ -162,23 +164,29 @@ public sealed class LogStore(IDbContextFactory<StockwrightContext> contexts, Tim
     public async Task<int> CountAsync(Guid batchId, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        return await context.LogEntries.CountAsync(row => row.BatchId == batchId, cancellationToken);
+        return await Entries(context).CountAsync(row => row.BatchId == batchId, cancellationToken);
     }
 
-    /// <summary>How many batches and entries there are in all: it grows with every one and never shrinks.</summary>
+    /// <summary>How many batches and entries the kitchen has in all: it grows with every one and never shrinks.</summary>
     public async Task<int> CountAllAsync(CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        return await context.LogEntries.CountAsync(cancellationToken) + await context.Batches.CountAsync(cancellationToken);
+        return await Entries(context).CountAsync(cancellationToken) + await context.Batches.CountAsync(batch => batch.KitchenId == Key, cancellationToken);
     }
 
     /// <summary>The picture of an entry; null when it has none.</summary>
     public async Task<StoredPhoto?> PhotoAsync(Guid entryId, CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        PhotoEntity? row = await context.Photos.AsNoTracking().SingleOrDefaultAsync(photo => photo.EntryId == entryId, cancellationToken);
+        IQueryable<LogEntryEntity> own = Entries(context);
+        PhotoEntity? row = await context.Photos.AsNoTracking()
+            .SingleOrDefaultAsync(photo => photo.EntryId == entryId && own.Any(entry => entry.Id == entryId), cancellationToken);
         return row is null ? null : new StoredPhoto(row.Jpeg, row.Width, row.Height);
     }
+
+    /// <summary>Entries of the batches of this kitchen.</summary>
+    private IQueryable<LogEntryEntity> Entries(StockwrightContext context) =>
+        context.LogEntries.Where(row => context.Batches.Any(batch => batch.KitchenId == Key && batch.Id == row.BatchId));
 
     private static async Task<bool> IsClosedByAnotherAsync(StockwrightContext context, NewEntry entry, CancellationToken cancellationToken)
     {

@@ -4,9 +4,9 @@ using Stockwright.Kitchen;
 namespace Stockwright.Storage.Kitchen;
 
 /// <summary>The kitchen: site, pots, hobs, ovens and trays, read whole and edited piece by piece.</summary>
-public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
+public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts, KitchenScope scope, TimeProvider time)
 {
-    private const int Key = StockwrightContext.TheKitchen;
+    private int Key => scope.KitchenId;
 
     /// <summary>Reads the kitchen.</summary>
     /// <exception cref="InvalidOperationException">The database was not prepared.</exception>
@@ -95,7 +95,7 @@ public sealed class KitchenStore(IDbContextFactory<StockwrightContext> contexts,
     public Task<SaveOutcome> DeleteTrayAsync(string id, int version, CancellationToken cancellationToken = default) =>
         DeleteRowAsync<TrayEntity>(id, version, cancellationToken);
 
-    private static async Task<IReadOnlyList<Kept<TRecord>>> ReadRowsAsync<TRow, TRecord>(
+    private async Task<IReadOnlyList<Kept<TRecord>>> ReadRowsAsync<TRow, TRecord>(
         StockwrightContext context, Func<TRow, TRecord> map, CancellationToken cancellationToken)
         where TRow : class, IKitchenRow
     {

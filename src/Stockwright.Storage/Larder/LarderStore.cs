@@ -13,9 +13,9 @@ namespace Stockwright.Storage.Larder;
 public sealed record OwnIngredient(string Id, string Name, Ingredient? Ingredient, string? Trouble, DateTimeOffset Updated, int Version);
 
 /// <summary>The cook's own ingredients, beside and over the standard table.</summary>
-public sealed class LarderStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
+public sealed class LarderStore(IDbContextFactory<StockwrightContext> contexts, KitchenScope scope, TimeProvider time)
 {
-    private const int Key = StockwrightContext.TheKitchen;
+    private int Key => scope.KitchenId;
 
     /// <summary>The cook's own ingredients, by name.</summary>
     public async Task<IReadOnlyList<OwnIngredient>> ListAsync(CancellationToken cancellationToken = default)

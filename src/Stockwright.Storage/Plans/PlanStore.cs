@@ -32,9 +32,9 @@ public sealed record SavedPlan(PlanSummary Summary, StoredPlan? Document, string
 }
 
 /// <summary>Saved plans.</summary>
-public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
+public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, KitchenScope scope, TimeProvider time)
 {
-    private const int Key = StockwrightContext.TheKitchen;
+    private int Key => scope.KitchenId;
 
     /// <summary>A page of the saved plans, the one touched last first.</summary>
     /// <param name="page">Number of the page, from 1.</param>
@@ -85,7 +85,7 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
         string name, StoredPlan document, string note = "", string? formKey = null, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(document);
-        return AddRowAsync(NewRow(name, document, note, time.GetUtcNow()), formKey, cancellationToken);
+        return AddRowAsync(NewRow(Key, name, document, note, time.GetUtcNow()), formKey, cancellationToken);
     }
 
     private async Task<Guid> AddRowAsync(SavedPlanEntity row, string? formKey, CancellationToken cancellationToken)
@@ -102,10 +102,10 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
         return Guid.Parse(added);
     }
 
-    internal static SavedPlanEntity NewRow(string name, StoredPlan document, string note, DateTimeOffset now) => new()
+    internal static SavedPlanEntity NewRow(int kitchenId, string name, StoredPlan document, string note, DateTimeOffset now) => new()
     {
         Id = Guid.CreateVersion7(now),
-        KitchenId = Key,
+        KitchenId = kitchenId,
         Name = name,
         Note = note,
         RecipeName = document.Request.Recipe.Name,
@@ -162,7 +162,7 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
     public async Task<IReadOnlyList<OldPlan>> OldAsync(CancellationToken cancellationToken = default)
     {
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        return await context.Plans.AsNoTracking().Where(plan => plan.Document == null).Select(plan => new OldPlan(plan.Id, plan.Query, plan.Snapshot, null)).ToListAsync(cancellationToken);
+        return await context.Plans.AsNoTracking().Where(plan => plan.KitchenId == Key && plan.Document == null).Select(plan => new OldPlan(plan.Id, plan.Query, plan.Snapshot, null)).ToListAsync(cancellationToken);
     }
 
     /// <summary>Keeps an old plan as a document; name, note and dates stay as they are.</summary>
@@ -171,7 +171,7 @@ public sealed class PlanStore(IDbContextFactory<StockwrightContext> contexts, Ti
         ArgumentNullException.ThrowIfNull(document);
         string text = document.ToJson();
         await using StockwrightContext context = await contexts.CreateDbContextAsync(cancellationToken);
-        await context.Plans.Where(plan => plan.Id == id && plan.Document == null).ExecuteUpdateAsync(row => row.SetProperty(plan => plan.Document, text), cancellationToken);
+        await context.Plans.Where(plan => plan.KitchenId == Key && plan.Id == id && plan.Document == null).ExecuteUpdateAsync(row => row.SetProperty(plan => plan.Document, text), cancellationToken);
     }
 
     /// <summary>Deletes a plan.</summary>

@@ -13,9 +13,9 @@ namespace Stockwright.Storage.Recipes;
 public sealed record OwnRecipe(string Id, string Name, StockRecipe? Recipe, string? Trouble, DateTimeOffset Updated, int Version);
 
 /// <summary>The cook's own recipes, beside the standing ones.</summary>
-public sealed class RecipeStore(IDbContextFactory<StockwrightContext> contexts, TimeProvider time)
+public sealed class RecipeStore(IDbContextFactory<StockwrightContext> contexts, KitchenScope scope, TimeProvider time)
 {
-    private const int Key = StockwrightContext.TheKitchen;
+    private int Key => scope.KitchenId;
 
     /// <summary>The cook's own recipes, by name.</summary>
     public async Task<IReadOnlyList<OwnRecipe>> ListAsync(CancellationToken cancellationToken = default)

@@ -23,6 +23,10 @@ public abstract class TestDatabase : IAsyncDisposable
 
     public LogStore Logs => Get<LogStore>();
 
+    public KitchenScope Scope => Get<KitchenScope>();
+
+    public FirstStart FirstStart => Get<FirstStart>();
+
     public IStockwrightDatabase Database => Get<IStockwrightDatabase>();
 
     public IDbContextFactory<StockwrightContext> Contexts => Get<IDbContextFactory<StockwrightContext>>();

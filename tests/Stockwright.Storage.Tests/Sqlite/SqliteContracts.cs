@@ -31,3 +31,8 @@ public sealed class SqliteLogTests : LogContract
 {
     protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
 }
+
+public sealed class SqliteKitchenScopeTests : KitchenScopeContract
+{
+    protected override TestDatabase NewDatabase() => new SqliteTestDatabase();
+}
