@@ -5,7 +5,7 @@ using Stockwright.Simmering;
 
 namespace Stockwright.Cooking;
 
-/// <summary>Turns entries into what befell the pot (R.2 to R.4).</summary>
+/// <summary>Turns entries into what happened to the pot (R.2 to R.4).</summary>
 internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<HeatAbsence> absences)
 {
     /// <summary>Liquid lost in boiling over when nobody can say, share of it (estimate).</summary>
@@ -48,7 +48,7 @@ internal sealed class CourseEvents(LogView view, HeatTimes times, IReadOnlyList<
         return Sorted(events.Where(one => one.AtSeconds < times.LimitSeconds));
     }
 
-    /// <summary>Everything that befell it, and the looks at what was observed.</summary>
+    /// <summary>Everything that happened to it, and the looks at what was observed.</summary>
     public IReadOnlyList<PotEvent> All(PotReadings readings, IReadOnlyList<PotObservation> observations) => !times.IsOn
         ? []
         :

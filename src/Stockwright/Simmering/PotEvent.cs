@@ -1,6 +1,6 @@
 namespace Stockwright.Simmering;
 
-/// <summary>What kind of thing befell the pot at a known time.</summary>
+/// <summary>What kind of thing happened to the pot at a known time.</summary>
 internal enum PotEventKind
 {
     /// <summary>A planned action was done at its own time.</summary>
@@ -43,7 +43,7 @@ internal enum PotEventKind
     Look,
 }
 
-/// <summary>Something that befell the pot at a known time.</summary>
+/// <summary>Something that happened to the pot at a known time.</summary>
 /// <param name="AtSeconds">Time after the heat went on.</param>
 /// <param name="Kind">What it was.</param>
 /// <param name="Value">As the kind says.</param>

@@ -95,7 +95,7 @@ internal sealed record SimmerScript(
     double HoldCelsius,
     double SkimShare)
 {
-    /// <summary>What befell the pot at known times, in order of time; they go before the stages' own clock.</summary>
+    /// <summary>What happened to the pot at known times, in order of time; they go before the stages' own clock.</summary>
     public IReadOnlyList<PotEvent> Events { get; init; } = [];
 
     /// <summary>True when the lid is on while it heats up for the first time.</summary>
